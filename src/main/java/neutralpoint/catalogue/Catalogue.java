@@ -1,0 +1,68 @@
+package neutralpoint.catalogue;
+
+import java.util.Collection;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import neutralpoint.document.BadInput;
+import neutralpoint.document.Nearest;
+
+/** Everything that can be said, by id, in the order it is catalogued. */
+public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes,
+        Map<String, ArrangementKind> arrangements, Map<String, Course> courses, Map<String, Caution> cautions,
+        Map<String, Source> sources) {
+
+    /** The finding that screens for danger; always asked first. */
+    public static final String RED_LINES = "red-lines";
+    /** The finding that holds what the householder complains of. */
+    public static final String COMPLAINT = "complaint";
+
+    public Finding finding(String id) {
+        return known(id, findings, "finding");
+    }
+
+    public Optional<Finding> findFinding(String id) {
+        return Optional.ofNullable(findings.get(id));
+    }
+
+    public Cause cause(String id) {
+        return known(id, causes, "cause");
+    }
+
+    public ArrangementKind arrangement(String id) {
+        return known(id, arrangements, "arrangement");
+    }
+
+    public Course course(String id) {
+        return known(id, courses, "course");
+    }
+
+    public Caution caution(String id) {
+        return known(id, cautions, "caution");
+    }
+
+    public Source source(String id) {
+        return known(id, sources, "source");
+    }
+
+    public Collection<ArrangementKind> systems() {
+        return arrangements.values().stream().filter(a -> !a.feature()).toList();
+    }
+
+    public Collection<ArrangementKind> features() {
+        return arrangements.values().stream().filter(ArrangementKind::feature).toList();
+    }
+
+    public Set<String> traits() {
+        return arrangements.values().stream().flatMap(a -> a.traits().stream()).collect(Collectors.toSet());
+    }
+
+    private static <T> T known(String id, Map<String, T> entries, String what) {
+        T entry = entries.get(id);
+        if (entry == null) {
+            throw new BadInput("\"" + id + "\" is not a known " + what + Nearest.hint(id, entries.keySet()));
+        }
+        return entry;
+    }
+}

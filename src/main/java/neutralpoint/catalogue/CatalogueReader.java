@@ -1,0 +1,126 @@
+package neutralpoint.catalogue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import neutralpoint.document.BadInput;
+import neutralpoint.document.Nearest;
+import neutralpoint.document.Node;
+
+/** Turns catalogue files into the typed catalogue; the shape of every entry is checked here. */
+final class CatalogueReader {
+    private static final Map<String, Integer> PRIORS =
+            Map.of("common", -8, "ordinary", -12, "uncommon", -16, "rare", -20);
+    private static final Set<String> PLACES = Set.of("doorstep", "boiler", "pump", "airing-cupboard", "loft",
+            "radiators", "water", "instruments", "outside");
+    private static final Set<String> INTRUSIVE = Set.of("hands-off", "hands-on", "opens-water", "takes-apart");
+    private static final String ID = "[a-z0-9]+(-[a-z0-9]+)*";
+
+    private CatalogueReader() {}
+
+    static Finding finding(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "ask", "how", "answer", "options", "unit", "range", "place",
+                "minutes", "tools", "intrusive", "caution", "only-on", "ask-when", "family", "words"));
+        String id = id(f);
+        AnswerType type = AnswerType.of(oneOf(f, "answer", AnswerType.words()));
+        List<Double> range = f.find("range").map(n -> n.asItems().items().stream().map(Node::asNumber).toList())
+                .orElse(List.of());
+        if (type == AnswerType.NUMBER && (range.size() != 2 || !f.has("unit"))) {
+            throw new BadInput(f.where(), "the number \"" + id + "\" needs a unit and a range of two numbers.");
+        }
+        return new Finding(id, f.text("ask"), f.text("how"), type, options(f, type), f.findText("unit").orElse(""),
+                range.isEmpty() ? 0 : range.get(0), range.isEmpty() ? 0 : range.get(1),
+                oneOf(f, "place", PLACES), (int) f.get("minutes").asNumber(), f.texts("tools"),
+                oneOf(f, "intrusive", INTRUSIVE), f.findText("caution"), f.texts("only-on"), askWhen(f),
+                f.findText("family").orElse(id), f.texts("words"));
+    }
+
+    private static List<Option> options(Node.Fields f, AnswerType type) {
+        if (type == AnswerType.YES_NO) {
+            return List.of(new Option("yes", "yes", 1), new Option("no", "no", 1));
+        }
+        if (type == AnswerType.NUMBER) {
+            return List.of();
+        }
+        List<Option> options = new ArrayList<>();
+        for (Node item : f.get("options").asItems().items()) {
+            Node.Fields o = item.asFields().only(Set.of("id", "say", "usual"));
+            options.add(new Option(id(o), o.text("say"), o.find("usual").map(Node::asNumber).orElse(1.0)));
+        }
+        return List.copyOf(options);
+    }
+
+    private static Map<String, List<String>> askWhen(Node.Fields f) {
+        Map<String, List<String>> when = new LinkedHashMap<>();
+        f.find("ask-when").ifPresent(n -> n.asFields().fields().forEach((id, answers) ->
+                when.put(id, answers.asTexts())));
+        return when;
+    }
+
+    static Cause cause(Node node, String subject) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "prior", "only-on", "course", "phase", "work",
+                "answers", "subject"));
+        return new Cause(id(f), f.text("title"), f.text("means"), prior(f), f.texts("only-on"), f.text("course"),
+                Phase.of(oneOf(f, "phase", Phase.words())), f.text("work"), f.texts("answers"),
+                f.findText("subject").orElse(subject));
+    }
+
+    static ArrangementKind arrangement(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "kind", "known-by", "means", "prior", "traits"));
+        return new ArrangementKind(id(f), f.text("title"), oneOf(f, "kind", Set.of("system", "feature")).equals("feature"),
+                f.text("known-by"), f.text("means"), prior(f), f.texts("traits"));
+    }
+
+    static Course course(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "wet"));
+        return new Course(id(f), f.text("title"), f.text("means"), f.text("wet").equals("yes"));
+    }
+
+    static Caution caution(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "text", "authority", "source"));
+        return new Caution(id(f), f.text("text"), f.text("authority"), f.text("source"));
+    }
+
+    static Source source(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "address", "note"));
+        return new Source(id(f), f.text("title"), f.findText("address").orElse(""), f.findText("note").orElse(""));
+    }
+
+    /** Reads the entries of one file into the map, refusing an id that is already there. */
+    static <T> void readAll(Node file, Map<String, T> into, Function<Node, T> read) {
+        for (Node item : file.asItems().items()) {
+            String id = item.asFields().text("id");
+            if (into.putIfAbsent(id, read.apply(item)) != null) {
+                throw new BadInput(item.where(), "\"" + id + "\" is catalogued twice; ids are unique.");
+            }
+        }
+    }
+
+    private static String id(Node.Fields f) {
+        String id = f.text("id");
+        if (!id.matches(ID)) {
+            throw new BadInput(f.get("id").where(), "\"" + id + "\" is not a plain kebab-case id.");
+        }
+        return id;
+    }
+
+    private static int prior(Node.Fields f) {
+        return PRIORS.get(oneOf(f, "prior", PRIORS.keySet()));
+    }
+
+    private static String oneOf(Node.Fields f, String name, java.util.Collection<String> valid) {
+        String word = f.text(name);
+        if (!valid.contains(word)) {
+            throw new BadInput(f.get(name).where(), "\"" + word + "\" is not a valid \"" + name + "\"" + Nearest.hint(word, valid));
+        }
+        return word;
+    }
+
+    static Optional<String> findId(Node node) {
+        return node.asFields().findText("id");
+    }
+}

@@ -1,0 +1,18 @@
+package neutralpoint.catalogue;
+
+import java.util.List;
+
+/**
+ * Something that can be wrong.
+ *
+ * @param means        what it is, in one sentence
+ * @param priorDecibans how likely it is before anything is known; trade judgement
+ * @param onlyOn       traits of which the system must have one; empty for any
+ * @param course       the course that usually answers it
+ * @param phase        where its remedy comes in the order of work
+ * @param work         the remedy in one line
+ * @param answers      complaints it explains
+ * @param subject      the file it is catalogued in
+ */
+public record Cause(String id, String title, String means, int priorDecibans, List<String> onlyOn, String course,
+        Phase phase, String work, List<String> answers, String subject) {}

@@ -1,0 +1,42 @@
+package neutralpoint.catalogue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Something a person can see, hear, feel, ask or measure on site.
+ *
+ * @param ask       the question in plain words
+ * @param how       how to check it, in two sentences
+ * @param options   possible answers; yes and no for a yes-no, none for a number
+ * @param unit      unit of a number, otherwise empty
+ * @param lowest    least plausible reading
+ * @param highest   greatest plausible reading
+ * @param place     where on the site it is found
+ * @param minutes   time it takes
+ * @param intrusive hands-off, hands-on, opens-water or takes-apart
+ * @param caution   id of the caution to read first
+ * @param onlyOn    traits of which the system must have one for the question to make sense; empty for any
+ * @param askWhen   earlier answers of which one must have been given; empty for always
+ * @param family    findings of one family are one observation seen twice
+ * @param words     words a householder might use for it
+ */
+public record Finding(String id, String ask, String how, AnswerType type, List<Option> options, String unit,
+        double lowest, double highest, String place, int minutes, List<String> tools, String intrusive,
+        Optional<String> caution, List<String> onlyOn, Map<String, List<String>> askWhen, String family,
+        List<String> words) {
+
+    public List<String> optionIds() {
+        return options.stream().map(Option::id).toList();
+    }
+
+    public Optional<Option> option(String optionId) {
+        return options.stream().filter(o -> o.id().equals(optionId)).findFirst();
+    }
+
+    /** The words shown for an answer: an option's own, or the answer itself. */
+    public String say(String answer) {
+        return option(answer).map(Option::say).orElse(answer);
+    }
+}

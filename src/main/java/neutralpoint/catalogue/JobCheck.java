@@ -1,0 +1,143 @@
+package neutralpoint.catalogue;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import neutralpoint.document.BadInput;
+import neutralpoint.document.Nearest;
+import neutralpoint.document.Node;
+import neutralpoint.document.Where;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+import neutralpoint.job.JobFile;
+
+/** Holds what was answered against the catalogue and types it; refuses with one clear sentence. */
+public final class JobCheck {
+    private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:[.,]\\d+)?)\\s*(.*)");
+    private static final String NOT_CHECKED = "not-checked";
+    private static final String NONE = "none";
+
+    private final Catalogue catalogue;
+
+    public JobCheck(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    public Job read(Path file) {
+        return check(JobFile.read(file));
+    }
+
+    public Job check(JobFile.Draft draft) {
+        Map<String, Answer> answers = new LinkedHashMap<>();
+        draft.findings().fields().forEach((id, node) -> {
+            Where where = draft.findings().names().get(id);
+            if (!catalogue.findings().containsKey(id)) {
+                throw new BadInput(where, "\"" + id + "\" is not a known finding"
+                        + Nearest.hint(id, catalogue.findings().keySet()));
+            }
+            answers.put(id, answer(catalogue.finding(id), node));
+        });
+        draft.asking().ifPresent(catalogue::finding);
+        return new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking());
+    }
+
+    /** Types one answer as it was written. */
+    public Answer answer(Finding finding, Node node) {
+        if (node instanceof Node.Text t && t.text().equals(NOT_CHECKED)) {
+            return Answer.NOT_CHECKED;
+        }
+        return switch (finding.type()) {
+            case YES_NO, ONE_OF -> new Answer.One(option(finding, node));
+            case SEVERAL_OF -> several(finding, node);
+            case NUMBER -> reading(finding, node);
+            case PER_RADIATOR -> byRadiator(finding, node);
+        };
+    }
+
+    private static String option(Finding finding, Node node) {
+        String word = node instanceof Node.Text || node instanceof Node.Flag ? node.asText() : null;
+        if (word == null) {
+            throw new BadInput(node.where(), "\"" + finding.id() + "\" takes one word, not " + node.kind()
+                    + "; " + choices(finding));
+        }
+        if (finding.option(word).isEmpty()) {
+            throw new BadInput(node.where(), "\"" + word + "\" is not an answer to \"" + finding.id() + "\""
+                    + Nearest.to(word, finding.optionIds()).map(n -> "; did you mean \"" + n + "\"? Otherwise ").orElse("; ")
+                    + choices(finding));
+        }
+        return word;
+    }
+
+    private static String choices(Finding finding) {
+        return "one of " + String.join(", ", finding.optionIds()) + " or not-checked belongs there.";
+    }
+
+    private static Answer several(Finding finding, Node node) {
+        if (node instanceof Node.Text t && t.text().equals(NONE)) {
+            return new Answer.Several(List.of());
+        }
+        List<Node> items = node instanceof Node.Items i ? i.items() : List.of(node);
+        if (items.size() == 1 && items.get(0) instanceof Node.Text t && t.text().equals(NONE)) {
+            return new Answer.Several(List.of());
+        }
+        return new Answer.Several(items.stream().map(item -> option(finding, item)).toList());
+    }
+
+    private static Answer reading(Finding finding, Node node) {
+        if (node instanceof Node.Number n) {
+            return reading(finding, n.value(), finding.unit(), node.where());
+        }
+        if (node instanceof Node.Fields f) {
+            f.only(Set.of("value", "unit"));
+            return reading(finding, f.get("value").asNumber(), f.findText("unit").orElse(finding.unit()), node.where());
+        }
+        Matcher m = QUANTITY.matcher(node instanceof Node.Text t ? t.text().trim() : "");
+        if (!m.matches()) {
+            throw new BadInput(node.where(), "\"" + finding.id() + "\" takes a number"
+                    + (finding.unit().isEmpty() ? "" : " in " + finding.unit()) + ", not " + shown(node) + ".");
+        }
+        double value = Double.parseDouble(m.group(1).replace(',', '.'));
+        return reading(finding, value, m.group(2).isBlank() ? finding.unit() : m.group(2), node.where());
+    }
+
+    private static String shown(Node node) {
+        return node instanceof Node.Text t ? "\"" + t.text() + "\"" : node.kind();
+    }
+
+    private static Answer reading(Finding finding, double value, String unit, Where where) {
+        if (!plain(unit).equals(plain(finding.unit()))) {
+            throw new BadInput(where, "\"" + finding.id() + "\" is read in " + finding.unit() + ", not in " + unit
+                    + "; convert it and give it in " + finding.unit() + ".");
+        }
+        if (value < finding.lowest() || value > finding.highest()) {
+            throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + number(value) + " " + finding.unit()
+                    + "; a plausible reading lies between " + number(finding.lowest()) + " and "
+                    + number(finding.highest()) + " " + finding.unit() + ".");
+        }
+        return new Answer.Reading(value, finding.unit());
+    }
+
+    /** Units compared without degree signs, blanks and capitals, so that "55 °C" and "55 C" are one. */
+    private static String plain(String unit) {
+        return unit.toLowerCase(Locale.ROOT).replaceAll("[°\\s]", "").replace("degc", "c").replace("metres", "m");
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    }
+
+    private static Answer byRadiator(Finding finding, Node node) {
+        if (!(node instanceof Node.Fields f)) {
+            throw new BadInput(node.where(), "\"" + finding.id() + "\" takes one answer for each radiator, like {\"lounge\": \""
+                    + finding.optionIds().get(0) + "\"}, not " + node.kind() + ".");
+        }
+        Map<String, String> choices = new LinkedHashMap<>();
+        f.fields().forEach((radiator, answer) -> choices.put(radiator, option(finding, answer)));
+        return new Answer.ByRadiator(choices);
+    }
+}

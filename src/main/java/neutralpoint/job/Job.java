@@ -1,0 +1,70 @@
+package neutralpoint.job;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One call-out: the house and what has been found there, in the order it was answered. Immutable;
+ * every change makes another job.
+ *
+ * @param id        a short name, as in the file name
+ * @param house     a line about the house, may be empty
+ * @param radiators radiators whose floor is known; others may appear in per-radiator answers
+ * @param answers   finding id to answer, in the order answered
+ * @param asking    the finding being asked when the job was left, if the engineer chose it
+ */
+public record Job(String id, String house, List<Radiator> radiators, Map<String, Answer> answers,
+        Optional<String> asking) {
+
+    public Job {
+        radiators = List.copyOf(radiators);
+        answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+    }
+
+    public static Job begin(String id) {
+        return new Job(id, "", List.of(), Map.of(), Optional.empty());
+    }
+
+    public Optional<Answer> answer(String finding) {
+        return Optional.ofNullable(answers.get(finding));
+    }
+
+    public boolean isAnswered(String finding) {
+        return answers.containsKey(finding);
+    }
+
+    /** This job with one answer given or changed; a changed answer keeps its place in the order. */
+    public Job with(String finding, Answer answer) {
+        Map<String, Answer> changed = new LinkedHashMap<>(answers);
+        changed.put(finding, answer);
+        return withAnswers(changed);
+    }
+
+    /** This job as if the finding had never been asked. */
+    public Job without(String finding) {
+        Map<String, Answer> changed = new LinkedHashMap<>(answers);
+        changed.remove(finding);
+        return withAnswers(changed);
+    }
+
+    public Job withAnswers(Map<String, Answer> changed) {
+        return new Job(id, house, radiators, changed, asking);
+    }
+
+    public Job withRadiators(List<Radiator> changed) {
+        return new Job(id, house, changed, answers, asking);
+    }
+
+    public Job asking(String finding) {
+        return new Job(id, house, radiators, answers, Optional.ofNullable(finding));
+    }
+
+    /** The floor of a radiator, "unknown" when it was not given. */
+    public String floorOf(String radiator) {
+        return radiators.stream().filter(r -> r.name().equals(radiator)).map(Radiator::floor).findFirst()
+                .orElse("unknown");
+    }
+}

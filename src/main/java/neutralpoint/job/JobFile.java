@@ -1,0 +1,100 @@
+package neutralpoint.job;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import neutralpoint.document.BadInput;
+import neutralpoint.document.Documents;
+import neutralpoint.document.Json;
+import neutralpoint.document.Nearest;
+import neutralpoint.document.Node;
+import neutralpoint.document.SafeFile;
+
+/**
+ * Job files: JSON with the job's id, the house, its radiators and its findings. A case study is a
+ * job file too; what it adds for teaching is passed over here.
+ */
+public final class JobFile {
+    private static final Set<String> FIELDS = Set.of("job", "house", "radiators", "findings", "asking",
+            "$schema", "title", "expected", "teaching", "source");
+    private static final Set<String> FLOORS = Set.of("ground", "first", "second", "unknown");
+
+    private JobFile() {}
+
+    /**
+     * A job as it stands in its file: shape checked, findings not yet held against the catalogue.
+     *
+     * @param findings the findings exactly as written
+     */
+    public record Draft(String id, String house, List<Radiator> radiators, Node.Fields findings, Optional<String> asking) {}
+
+    public static Draft read(Path file) {
+        return draft(Documents.readJson(file), nameOf(file));
+    }
+
+    /** Reads a draft from a JSON value; {@code otherwise} is the id of a job that gives none. */
+    public static Draft draft(Node root, String otherwise) {
+        Node.Fields fields = root.asFields().only(FIELDS);
+        Node.Fields findings = fields.find("findings").map(Node::asFields).orElseThrow(() -> new BadInput(
+                fields.where(), "\"findings\" is missing; a job holds {\"findings\": {finding: answer, …}}."));
+        return new Draft(fields.findText("job").orElse(otherwise), fields.findText("house").orElse(""),
+                radiators(fields), findings, fields.findText("asking"));
+    }
+
+    /** The job's id when its file gives none: the file's name without its ending. */
+    public static String nameOf(Path file) {
+        return file.getFileName().toString().replaceFirst("\\.json$", "");
+    }
+
+    private static List<Radiator> radiators(Node.Fields fields) {
+        List<Radiator> radiators = new ArrayList<>();
+        for (Node item : fields.find("radiators").map(n -> n.asItems().items()).orElse(List.of())) {
+            Node.Fields r = item.asFields().only(Set.of("name", "floor"));
+            String floor = r.findText("floor").orElse("unknown");
+            if (!FLOORS.contains(floor)) {
+                throw new BadInput(r.get("floor").where(), "\"" + floor + "\" is not a floor" + Nearest.hint(floor, FLOORS));
+            }
+            radiators.add(new Radiator(r.text("name"), floor));
+        }
+        return radiators;
+    }
+
+    public static void write(Path file, Job job) {
+        SafeFile.write(file, Json.pretty(fields(job)));
+    }
+
+    /** The job as JSON fields, as {@link #read} takes them back. */
+    public static Map<String, Object> fields(Job job) {
+        Map<String, Object> out = new LinkedHashMap<>();
+        out.put("job", job.id());
+        if (!job.house().isEmpty()) {
+            out.put("house", job.house());
+        }
+        if (!job.radiators().isEmpty()) {
+            out.put("radiators", job.radiators().stream().map(r -> Map.of("name", r.name(), "floor", r.floor()))
+                    .map(java.util.TreeMap::new).toList());
+        }
+        job.asking().ifPresent(finding -> out.put("asking", finding));
+        Map<String, Object> findings = new LinkedHashMap<>();
+        job.answers().forEach((finding, answer) -> findings.put(finding, value(answer)));
+        out.put("findings", findings);
+        return out;
+    }
+
+    private static Object value(Answer answer) {
+        if (answer instanceof Answer.One one) {
+            return one.choice();
+        }
+        if (answer instanceof Answer.Several several) {
+            return several.choices();
+        }
+        if (answer instanceof Answer.Reading reading) {
+            return reading.value();
+        }
+        return answer instanceof Answer.ByRadiator by ? by.choices() : "not-checked";
+    }
+}

@@ -1,0 +1,113 @@
+package neutralpoint.rulebase;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import neutralpoint.catalogue.ArrangementKind;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.rulebase.fact.Contradiction;
+import neutralpoint.rulebase.fact.Evidence;
+
+/**
+ * Which kind of system it is. Whole systems exclude each other, so their odds become shares of one;
+ * features stand each by itself.
+ */
+final class ArrangementWeighing {
+    private static final double SETTLED = 0.95;
+    private static final double LIKELY = 0.6;
+    /** A system with less than this share of probability is left out of what is plausible. */
+    private static final double PLAUSIBLE = 0.03;
+
+    private final Catalogue catalogue;
+    private final UnaryOperator<String> family;
+
+    ArrangementWeighing(Catalogue catalogue, UnaryOperator<String> family) {
+        this.catalogue = catalogue;
+        this.family = family;
+    }
+
+    Assessment.System weigh(List<Derived<Evidence>> evidence, List<Derived<Contradiction>> contradictions) {
+        Map<ArrangementKind, Double> shares = shares(evidence);
+        ArrangementKind chief = shares.entrySet().stream()
+                .max(Comparator.comparingDouble((Map.Entry<ArrangementKind, Double> e) -> e.getValue())
+                        .thenComparing(e -> e.getKey().id(), Comparator.reverseOrder()))
+                .orElseThrow().getKey();
+        List<ArrangementKind> features = catalogue.features().stream()
+                .filter(f -> Ledger.probability(ledger(f, evidence).decibans()) >= LIKELY || settled(f, evidence)).toList();
+        List<String> conflicts = contradictions.stream().map(c -> c.rule().because()).distinct().toList();
+        return new Assessment.System(chief.id(), chief.title(), status(shares.get(chief), conflicts, settled(chief, evidence)),
+                features.stream().map(ArrangementKind::id).toList(), conflicts, shares.get(chief),
+                certain(shares, features), possible(shares, evidence));
+    }
+
+    private Map<ArrangementKind, Double> shares(List<Derived<Evidence>> evidence) {
+        Map<ArrangementKind, Double> odds = new LinkedHashMap<>();
+        for (ArrangementKind system : catalogue.systems()) {
+            Ledger ledger = ledger(system, evidence);
+            odds.put(system, ledger.has(Evidence.Kind.EXCLUDES) && !ledger.has(Evidence.Kind.SETTLES)
+                    ? 0 : Math.pow(10, ledger.decibans() / 10));
+        }
+        double total = odds.values().stream().mapToDouble(Double::doubleValue).sum();
+        if (total == 0) {
+            odds.replaceAll((system, zero) -> 1.0 / catalogue.systems().size());
+            return odds;
+        }
+        odds.replaceAll((system, value) -> value / total);
+        return odds;
+    }
+
+    private Ledger ledger(ArrangementKind kind, List<Derived<Evidence>> evidence) {
+        return Ledger.of(kind.priorDecibans(), evidence.stream().filter(e -> e.fact().about().equals(kind.id())).toList(), family);
+    }
+
+    private boolean settled(ArrangementKind kind, List<Derived<Evidence>> evidence) {
+        Ledger ledger = ledger(kind, evidence);
+        return ledger.has(Evidence.Kind.SETTLES) && !ledger.has(Evidence.Kind.EXCLUDES);
+    }
+
+    private static String status(double share, List<String> conflicts, boolean settled) {
+        if (!conflicts.isEmpty()) {
+            return "contradictory";
+        }
+        if (settled || share >= SETTLED) {
+            return "settled";
+        }
+        return share >= LIKELY ? "likely" : "unclear";
+    }
+
+    /** Traits that every plausible system has, and those of the features found. */
+    private static Set<String> certain(Map<ArrangementKind, Double> shares, List<ArrangementKind> features) {
+        Set<String> traits = null;
+        for (Map.Entry<ArrangementKind, Double> e : shares.entrySet()) {
+            if (e.getValue() >= PLAUSIBLE) {
+                Set<String> here = new HashSet<>(e.getKey().traits());
+                if (traits == null) {
+                    traits = here;
+                } else {
+                    traits.retainAll(here);
+                }
+            }
+        }
+        Set<String> all = new TreeSet<>(traits == null ? Set.of() : traits);
+        features.forEach(f -> all.addAll(f.traits()));
+        return all;
+    }
+
+    /** Traits of any plausible system, and of every feature not ruled out. */
+    private Set<String> possible(Map<ArrangementKind, Double> shares, List<Derived<Evidence>> evidence) {
+        Set<String> all = new TreeSet<>();
+        shares.forEach((system, share) -> {
+            if (share >= PLAUSIBLE) {
+                all.addAll(system.traits());
+            }
+        });
+        catalogue.features().stream().filter(f -> !ledger(f, evidence).has(Evidence.Kind.EXCLUDES))
+                .forEach(f -> all.addAll(f.traits()));
+        return all;
+    }
+}

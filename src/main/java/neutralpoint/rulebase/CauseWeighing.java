@@ -1,0 +1,68 @@
+package neutralpoint.rulebase;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Cause;
+import neutralpoint.rulebase.fact.Evidence;
+
+/** Adds up the evidence for every cause and ranks them. */
+final class CauseWeighing {
+    private static final double LIKELY = 0.5;
+    private static final double POSSIBLE = 0.1;
+
+    private CauseWeighing() {}
+
+    static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.System system,
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family) {
+        Map<String, List<Derived<Evidence>>> byCause = new HashMap<>();
+        evidence.forEach(e -> byCause.computeIfAbsent(e.fact().about(), c -> new ArrayList<>()).add(e));
+        return catalogue.causes().values().stream()
+                .map(cause -> standing(cause, system,
+                        Ledger.of(cause.priorDecibans(), byCause.getOrDefault(cause.id(), List.of()), family)))
+                .sorted(Comparator.comparingInt(CauseWeighing::rank)
+                        .thenComparing(s -> -s.decibans()).thenComparing(Assessment.CauseStanding::id))
+                .toList();
+    }
+
+    private static Assessment.CauseStanding standing(Cause cause, Assessment.System system, Ledger ledger) {
+        boolean settles = ledger.has(Evidence.Kind.SETTLES);
+        boolean excludes = ledger.has(Evidence.Kind.EXCLUDES) || !canBe(cause, system.possibleTraits());
+        double probability = Ledger.probability(ledger.decibans());
+        return new Assessment.CauseStanding(cause, status(settles, excludes, probability), ledger.decibans(),
+                settled(settles, excludes, probability), ledger.entries());
+    }
+
+    /** A cause that needs a part which no plausible system has cannot be the trouble. */
+    private static boolean canBe(Cause cause, Set<String> possibleTraits) {
+        return cause.onlyOn().isEmpty() || cause.onlyOn().stream().anyMatch(possibleTraits::contains);
+    }
+
+    private static String status(boolean settles, boolean excludes, double probability) {
+        if (settles != excludes) {
+            return settles ? "settled" : "excluded";
+        }
+        return probability >= LIKELY ? "likely" : probability >= POSSIBLE ? "possible" : "unlikely";
+    }
+
+    /** A deciding test beats any sum; two that disagree leave the sum standing. */
+    private static double settled(boolean settles, boolean excludes, double probability) {
+        if (settles == excludes) {
+            return probability;
+        }
+        return settles ? Math.max(probability, 0.99) : Math.min(probability, 0.001);
+    }
+
+    private static int rank(Assessment.CauseStanding s) {
+        return switch (s.status()) {
+            case "settled" -> 0;
+            case "excluded" -> 2;
+            default -> 1;
+        };
+    }
+}

@@ -1,0 +1,4 @@
+package neutralpoint.rulebase;
+
+/** A conclusion together with the rule that drew it. */
+record Derived<T>(RuleInfo rule, T fact) {}

@@ -1,0 +1,75 @@
+package neutralpoint.rulebase;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import neutralpoint.rulebase.fact.Evidence;
+
+/**
+ * The sum of the evidence about one thing. Within a family of findings the strongest piece on each
+ * side counts in full and the rest a quarter, so that one observation seen twice is not counted
+ * twice and one more supporting observation never lowers the sum.
+ */
+final class Ledger {
+    private static final double DAMPED = 0.25;
+
+    private final int priorDecibans;
+    private final List<WeighedEvidence> entries;
+
+    private Ledger(int priorDecibans, List<WeighedEvidence> entries) {
+        this.priorDecibans = priorDecibans;
+        this.entries = entries;
+    }
+
+    /**
+     * @param family finds the family of a finding
+     */
+    static Ledger of(int priorDecibans, List<Derived<Evidence>> evidence, UnaryOperator<String> family) {
+        Map<String, List<Derived<Evidence>>> families = new LinkedHashMap<>();
+        for (Derived<Evidence> e : evidence) {
+            String finding = e.fact().from().get(0).finding();
+            boolean positive = e.fact().getDecibans() > 0;
+            families.computeIfAbsent(family.apply(finding) + (positive ? " for" : " against"), f -> new ArrayList<>()).add(e);
+        }
+        List<WeighedEvidence> entries = new ArrayList<>();
+        families.values().forEach(members -> entries.addAll(damp(members)));
+        entries.sort(Comparator.comparing((WeighedEvidence e) -> -Math.abs(e.decibans())).thenComparing(e -> e.rule().id()));
+        return new Ledger(priorDecibans, List.copyOf(entries));
+    }
+
+    private static List<WeighedEvidence> damp(List<Derived<Evidence>> members) {
+        List<Derived<Evidence>> strongestFirst = members.stream()
+                .sorted(Comparator.comparingInt(e -> -Math.abs(e.fact().getDecibans()))).toList();
+        List<WeighedEvidence> damped = new ArrayList<>();
+        for (Derived<Evidence> e : strongestFirst) {
+            double share = damped.isEmpty() ? 1 : DAMPED;
+            damped.add(new WeighedEvidence(e.fact().from().get(0).finding(), shown(e.fact()),
+                    e.fact().getDecibans() * share, e.fact().kind(), e.rule()));
+        }
+        return damped;
+    }
+
+    private static String shown(Evidence evidence) {
+        return String.join("; ", evidence.from().stream().map(f -> f.shown()).toList());
+    }
+
+    List<WeighedEvidence> entries() {
+        return entries;
+    }
+
+    double decibans() {
+        return priorDecibans + entries.stream().mapToDouble(WeighedEvidence::decibans).sum();
+    }
+
+    boolean has(Evidence.Kind kind) {
+        return entries.stream().anyMatch(e -> e.kind() == kind);
+    }
+
+    /** A weight in decibans as a probability: 10^(w/10) are the odds. */
+    static double probability(double decibans) {
+        return 1 / (1 + Math.pow(10, -decibans / 10));
+    }
+}

@@ -1,0 +1,89 @@
+package neutralpoint.rulebase;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.definition.rule.Rule;
+
+/**
+ * The compiled rules. Loading goes straight to the model made at build time, which is several times
+ * faster than the class-path container; this is the one class that knows that call.
+ */
+public final class RuleBase {
+    private static final String MODEL = "/META-INF/kie/neutralpoint/neutralpoint/drools-model";
+    private static final String COUNT = "/neutralpoint/rule-count.txt";
+
+    private final KieBase kieBase;
+    private final Map<String, RuleInfo> rules;
+
+    private RuleBase(KieBase kieBase) {
+        this.kieBase = kieBase;
+        Map<String, RuleInfo> byName = new TreeMap<>();
+        kieBase.getKiePackages().forEach(p -> p.getRules().forEach(r -> byName.put(r.getName(), RuleInfo.of(r))));
+        this.rules = byName;
+    }
+
+    /** Loads the rules; fails if their number is not the one that was compiled. */
+    public static RuleBase load() {
+        RuleBase loaded = new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()));
+        int expected = Integer.parseInt(resource(COUNT).trim());
+        if (loaded.rules.size() != expected) {
+            throw new IllegalStateException("the rule base holds " + loaded.rules.size() + " rules where "
+                    + expected + " were written; the program was packaged wrongly");
+        }
+        return loaded;
+    }
+
+    /** Every rule by its id. */
+    public Map<String, RuleInfo> rules() {
+        return rules;
+    }
+
+    /** A fresh session that remembers which rule concluded what. */
+    Session open() {
+        return new Session(kieBase.newKieSession(), this);
+    }
+
+    RuleInfo info(Rule rule) {
+        return rules.get(rule.getName());
+    }
+
+    private static List<Model> models() {
+        List<Model> models = new ArrayList<>();
+        for (String name : resource(MODEL).lines().filter(line -> line.startsWith("rules.")).toList()) {
+            try {
+                models.add((Model) Class.forName(name).getDeclaredConstructor().newInstance());
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException("the compiled rules " + name + " are missing from the program", e);
+            }
+        }
+        return models;
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = RuleBase.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program was packaged without " + name);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Rules by folder, each folder in order of rule id. */
+    public Map<String, List<RuleInfo>> byFolder() {
+        Map<String, List<RuleInfo>> folders = new LinkedHashMap<>();
+        rules.values().forEach(r -> folders.computeIfAbsent(r.folder(), f -> new ArrayList<>()).add(r));
+        return folders;
+    }
+}

@@ -1,0 +1,52 @@
+package neutralpoint.rulebase;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
+import org.kie.api.event.rule.ObjectInsertedEvent;
+import org.kie.api.runtime.KieSession;
+
+/** One session of the rule engine, used for one assessment and thrown away. */
+final class Session implements AutoCloseable {
+    /** Far above what any call-out can fire; reaching it means rules feed each other. */
+    private static final int LIMIT = 20_000;
+
+    private final KieSession kie;
+    private final List<Derived<Object>> derived = new ArrayList<>();
+
+    Session(KieSession kie, RuleBase ruleBase) {
+        this.kie = kie;
+        kie.addEventListener(new DefaultRuleRuntimeEventListener() {
+            @Override
+            public void objectInserted(ObjectInsertedEvent event) {
+                if (event.getRule() != null) {
+                    derived.add(new Derived<>(ruleBase.info(event.getRule()), event.getObject()));
+                }
+            }
+        });
+    }
+
+    /** Puts facts in and lets the rules conclude what they can. */
+    void tell(Collection<?> facts) {
+        facts.forEach(kie::insert);
+        if (kie.fireAllRules(LIMIT) >= LIMIT) {
+            throw new IllegalStateException("the rules did not come to rest");
+        }
+    }
+
+    /** Everything of one kind concluded so far, in the order of rule ids so that firing order never shows. */
+    <T> List<Derived<T>> all(Class<T> kind) {
+        return derived.stream()
+                .filter(d -> kind.isInstance(d.fact()))
+                .map(d -> new Derived<>(d.rule(), kind.cast(d.fact())))
+                .sorted(Comparator.comparing((Derived<T> d) -> d.rule().id()).thenComparing(d -> d.fact().toString()))
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        kie.dispose();
+    }
+}

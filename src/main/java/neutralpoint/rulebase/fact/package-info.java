@@ -1,0 +1,2 @@
+/** What rules read and what they may conclude. */
+package neutralpoint.rulebase.fact;
