@@ -1,0 +1,49 @@
+package neutralpoint.build;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.document.Json;
+
+/**
+ * Run by the build: cross-checks the catalogue and every id the rules name, then writes the compiled
+ * catalogue and the number of rules. A misspelt id ends the build with its file and line.
+ */
+public final class CompileCatalogue {
+    private static final Pattern RULE = Pattern.compile("(?m)^rule \"");
+
+    private CompileCatalogue() {}
+
+    /**
+     * @param args the rules folder and the folder of compiled classes
+     */
+    public static void main(String[] args) throws IOException {
+        Path rules = Path.of(args[0]);
+        Path out = Path.of(args[1]).resolve("neutralpoint");
+        Catalogue catalogue = CatalogueFiles.fromFolder(rules.resolve("catalogue"));
+        List<Path> files = ruleFiles(rules);
+        new RuleIdCheck(catalogue).check(files);
+        Files.createDirectories(out);
+        Files.writeString(out.resolve("catalogue.json"), Json.line(CatalogueFiles.compile(rules.resolve("catalogue"))));
+        Files.writeString(out.resolve("rule-count.txt"), String.valueOf(count(files)));
+    }
+
+    static List<Path> ruleFiles(Path rules) throws IOException {
+        try (Stream<Path> files = Files.walk(rules)) {
+            return files.filter(f -> f.toString().endsWith(".drl")).sorted().toList();
+        }
+    }
+
+    private static long count(List<Path> files) throws IOException {
+        long count = 0;
+        for (Path file : files) {
+            count += RULE.matcher(Files.readString(file)).results().count();
+        }
+        return count;
+    }
+}

@@ -1,0 +1,96 @@
+package neutralpoint.rulebase;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Caution;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+import neutralpoint.rulebase.fact.Arrangement;
+import neutralpoint.rulebase.fact.Attach;
+import neutralpoint.rulebase.fact.Bars;
+import neutralpoint.rulebase.fact.Contradiction;
+import neutralpoint.rulebase.fact.Evidence;
+import neutralpoint.rulebase.fact.Remedy;
+import neutralpoint.rulebase.fact.Standing;
+import neutralpoint.rulebase.fact.Stop;
+import neutralpoint.rulebase.fact.Work;
+
+/** Judges a job. One assessment is a pure function of the job's answers: a fresh session each time. */
+public final class Assessor {
+    private static final double WORTH_NAMING = 0.1;
+
+    private final RuleBase rules;
+    private final Catalogue catalogue;
+
+    public Assessor(RuleBase rules, Catalogue catalogue) {
+        this.rules = rules;
+        this.catalogue = catalogue;
+    }
+
+    public Assessment assess(Job job) {
+        UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
+        try (Session session = rules.open()) {
+            session.tell(Facts.of(job, catalogue));
+            Assessment.System system = new ArrangementWeighing(catalogue, family)
+                    .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
+            session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
+
+            List<Assessment.CauseStanding> causes =
+                    CauseWeighing.weigh(catalogue, system, evidence(session, "evidence"), family);
+            Optional<Assessment.CauseStanding> chief = chief(job, causes);
+            session.tell(causes.stream().map(c -> standing(c, chief)).toList());
+
+            CourseChoice choice = new CourseChoice(catalogue, session.all(Remedy.class), session.all(Bars.class));
+            List<Derived<Stop>> stops = session.all(Stop.class);
+            Assessment.Verdict verdict = choice.verdict(stops, chief);
+            List<Assessment.Step> order = choice.order(causes, chief);
+            session.tell(work(verdict, order));
+            return new Assessment(job, stops.stream().map(Assessor::stop).toList(), system, causes, verdict, order,
+                    cautions(session));
+        }
+    }
+
+    private static List<Derived<Evidence>> evidence(Session session, String folder) {
+        return session.all(Evidence.class).stream().filter(e -> e.rule().folder().startsWith(folder)).toList();
+    }
+
+    /** The likeliest cause that explains the complaint; without a complaint, the likeliest of all. */
+    private static Optional<Assessment.CauseStanding> chief(Job job, List<Assessment.CauseStanding> causes) {
+        Set<String> complaints = job.answer(Catalogue.COMPLAINT)
+                .filter(Answer.Several.class::isInstance)
+                .map(a -> Set.copyOf(((Answer.Several) a).choices())).orElse(Set.of());
+        List<Assessment.CauseStanding> worth = causes.stream()
+                .filter(c -> c.probability() >= WORTH_NAMING && !c.status().equals("excluded")).toList();
+        return worth.stream().filter(c -> c.cause().answers().stream().anyMatch(complaints::contains)).findFirst()
+                .or(() -> worth.stream().filter(Assessment.CauseStanding::isActive).findFirst());
+    }
+
+    private static Standing standing(Assessment.CauseStanding c, Optional<Assessment.CauseStanding> chief) {
+        return new Standing(c.id(), c.status(), c.probability(), chief.map(ch -> ch.id().equals(c.id())).orElse(false),
+                c.cause().course(), c.cause().phase().word());
+    }
+
+    private static List<Work> work(Assessment.Verdict verdict, List<Assessment.Step> order) {
+        List<Work> work = new ArrayList<>();
+        String chief = verdict.chief().map(Assessment.CauseStanding::id).orElse("");
+        work.add(new Work(verdict.course().id(), chief, verdict.chief().map(c -> c.cause().phase().word()).orElse(""), true));
+        order.stream().filter(s -> !s.cause().id().equals(chief))
+                .forEach(s -> work.add(new Work(s.course().id(), s.cause().id(), s.cause().phase().word(), false)));
+        return work;
+    }
+
+    private static Assessment.StopFound stop(Derived<Stop> s) {
+        return new Assessment.StopFound(s.rule().id(), s.rule().title(), s.rule().action(), s.rule().because(), s.fact().course());
+    }
+
+    private List<Caution> cautions(Session session) {
+        Set<String> wanted = new HashSet<>();
+        session.all(Attach.class).forEach(a -> wanted.add(a.fact().caution()));
+        return catalogue.cautions().values().stream().filter(c -> wanted.contains(c.id())).toList();
+    }
+}
