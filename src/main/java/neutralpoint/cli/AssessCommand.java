@@ -1,0 +1,78 @@
+package neutralpoint.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import neutralpoint.consult.NextQuestion;
+import neutralpoint.document.Documents;
+import neutralpoint.document.Json;
+import neutralpoint.job.Job;
+import neutralpoint.job.JobFile;
+import neutralpoint.report.AssessmentJson;
+import neutralpoint.report.AssessmentText;
+import neutralpoint.rulebase.Assessment;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Judges recorded findings. */
+@Command(name = "assess", mixinStandardHelpOptions = true,
+        description = "Judge recorded findings from files, or from JSON Lines on standard input (-).")
+final class AssessCommand implements Callable<Integer> {
+    private static final int QUESTIONS = 3;
+
+    enum Format { text, json }
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "job files, or - for JSON Lines on standard input")
+    private List<String> files;
+
+    @Option(names = "--format", defaultValue = "text", description = "text or json")
+    private Format format;
+
+    private int code;
+
+    @Override
+    public Integer call() {
+        Knowledge knowledge = Knowledge.load();
+        for (String file : files) {
+            if (file.equals("-")) {
+                lines(knowledge);
+            } else {
+                show(knowledge, knowledge.check().read(Path.of(file)), files.size() > 1);
+            }
+        }
+        return code;
+    }
+
+    private void lines(Knowledge knowledge) {
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))) {
+            int number = 0;
+            for (String line = in.readLine(); line != null; line = in.readLine()) {
+                number++;
+                if (!line.isBlank()) {
+                    JobFile.Draft draft = JobFile.draft(Documents.json("standard input", line, number), "line-" + number);
+                    show(knowledge, knowledge.check().check(draft), true);
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void show(Knowledge knowledge, Job job, boolean oneLine) {
+        Assessment assessment = knowledge.assessor().assess(job);
+        List<NextQuestion> next = knowledge.lookahead().rank(assessment, QUESTIONS);
+        if (format == Format.json) {
+            Object fields = AssessmentJson.of(assessment, next);
+            System.out.print(oneLine ? Json.line(fields) + "\n" : Json.pretty(fields));
+        } else {
+            System.out.println(AssessmentText.of(assessment, next, 78));
+        }
+        code = Math.max(code, assessment.stops().isEmpty() ? 0 : 1);
+    }
+}

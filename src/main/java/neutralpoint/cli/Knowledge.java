@@ -1,0 +1,18 @@
+package neutralpoint.cli;
+
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.catalogue.JobCheck;
+import neutralpoint.consult.Lookahead;
+import neutralpoint.rulebase.Assessor;
+import neutralpoint.rulebase.RuleBase;
+
+/** The catalogue and everything that is built on it, loaded once for a command. */
+record Knowledge(Catalogue catalogue, JobCheck check, Assessor assessor, Lookahead lookahead) {
+
+    static Knowledge load() {
+        Catalogue catalogue = CatalogueFiles.compiled();
+        Assessor assessor = new Assessor(RuleBase.load(), catalogue);
+        return new Knowledge(catalogue, new JobCheck(catalogue), assessor, new Lookahead(assessor, catalogue));
+    }
+}

@@ -1,0 +1,37 @@
+package neutralpoint.cli;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import neutralpoint.document.BadInput;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The program's front door. */
+@Command(name = "neutralpoint", mixinStandardHelpOptions = true, version = "neutralpoint 0.1.0",
+        description = "Triage of a wet central heating call-out.",
+        footer = "Exit codes: 0 judged, 1 judged with a stop, 2 bad input.",
+        subcommands = {AssessCommand.class, CatalogueCommand.class})
+public final class Main implements Runnable {
+
+    public static void main(String[] args) {
+        System.exit(run(args, new PrintStream(System.out, true, StandardCharsets.UTF_8)));
+    }
+
+    static int run(String[] args, PrintStream out) {
+        System.setOut(out);
+        CommandLine line = new CommandLine(new Main());
+        line.setExecutionExceptionHandler((e, command, parsed) -> {
+            if (e instanceof BadInput) {
+                System.err.println(e.getMessage());
+                return 2;
+            }
+            throw e;
+        });
+        return line.execute(args.length == 0 ? new String[] {"callout"} : args);
+    }
+
+    @Override
+    public void run() {
+        throw new IllegalStateException("a command is always chosen");
+    }
+}

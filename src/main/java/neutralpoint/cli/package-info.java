@@ -1,0 +1,2 @@
+/** Commands and exit codes. */
+package neutralpoint.cli;

@@ -1,0 +1,106 @@
+package neutralpoint.consult;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import neutralpoint.catalogue.AnswerType;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Option;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.Assessor;
+
+/**
+ * Chooses the next question by assessing what each answer would do: how far the chance of each
+ * course would move, weighed by how likely the answer is, for each minute it takes.
+ */
+public final class Lookahead {
+    private static final double ROUGHEST_DECIBANS = 20;
+
+    private final Assessor assessor;
+    private final Catalogue catalogue;
+
+    public Lookahead(Assessor assessor, Catalogue catalogue) {
+        this.assessor = assessor;
+        this.catalogue = catalogue;
+    }
+
+    /** The questions worth asking, best first. Red lines, then the complaint, always come first. */
+    public List<NextQuestion> rank(Assessment now, int most) {
+        Job job = now.job();
+        for (String first : List.of(Catalogue.RED_LINES, Catalogue.COMPLAINT, "heating-filled-by", "hot-water-made-by")) {
+            if (!job.isAnswered(first)) {
+                return List.of(new NextQuestion(catalogue.finding(first), 1));
+            }
+        }
+        return catalogue.findings().values().stream()
+                .filter(f -> makesSense(f, now))
+                .map(f -> new NextQuestion(f, gain(f, now) / Math.max(1, f.minutes())))
+                .filter(q -> q.gain() > 0.0005)
+                .sorted(Comparator.comparingDouble((NextQuestion q) -> -q.gain()).thenComparing(q -> q.finding().id()))
+                .limit(most)
+                .toList();
+    }
+
+    private static boolean makesSense(Finding f, Assessment now) {
+        boolean possible = f.onlyOn().isEmpty() || f.onlyOn().stream().anyMatch(now.arrangement().possibleTraits()::contains);
+        boolean called = f.askWhen().isEmpty() || f.askWhen().entrySet().stream()
+                .anyMatch(e -> now.job().answer(e.getKey()).map(a -> given(a, e.getValue())).orElse(false));
+        return possible && called && !now.job().isAnswered(f.id())
+                && f.type() != AnswerType.NUMBER && f.type() != AnswerType.PER_RADIATOR;
+    }
+
+    private static boolean given(Answer answer, List<String> wanted) {
+        if (answer instanceof Answer.One one) {
+            return wanted.contains(one.choice());
+        }
+        return answer instanceof Answer.Several several && several.choices().stream().anyMatch(wanted::contains);
+    }
+
+    private double gain(Finding finding, Assessment now) {
+        Map<String, Double> before = courses(now);
+        double chances = 0;
+        double moved = 0;
+        for (Option option : finding.options()) {
+            Answer answer = finding.type() == AnswerType.SEVERAL_OF
+                    ? new Answer.Several(List.of(option.id())) : new Answer.One(option.id());
+            Assessment after = assessor.assess(now.job().with(finding.id(), answer));
+            double chance = option.usual() * likelihood(now, after);
+            chances += chance;
+            moved += chance * distance(before, courses(after));
+        }
+        return chances == 0 ? 0 : moved / chances;
+    }
+
+    /** How much more or less likely an answer is under the causes that now stand first. */
+    private static double likelihood(Assessment now, Assessment after) {
+        Map<String, Double> then = after.causes().stream().collect(
+                Collectors.toMap(Assessment.CauseStanding::id, Assessment.CauseStanding::decibans));
+        double total = 0;
+        double sum = 0;
+        for (Assessment.CauseStanding c : now.causes()) {
+            double change = Math.max(-ROUGHEST_DECIBANS, Math.min(ROUGHEST_DECIBANS, then.get(c.id()) - c.decibans()));
+            total += c.probability();
+            sum += c.probability() * Math.pow(10, change / 10);
+        }
+        return total == 0 ? 1 : sum / total;
+    }
+
+    private static Map<String, Double> courses(Assessment a) {
+        Map<String, Double> shares = new HashMap<>();
+        double total = a.causes().stream().mapToDouble(Assessment.CauseStanding::probability).sum();
+        a.causes().forEach(c -> shares.merge(c.cause().course(), c.probability() / total, Double::sum));
+        return shares;
+    }
+
+    private static double distance(Map<String, Double> a, Map<String, Double> b) {
+        Set<String> all = new java.util.HashSet<>(a.keySet());
+        all.addAll(b.keySet());
+        return all.stream().mapToDouble(c -> Math.abs(a.getOrDefault(c, 0.0) - b.getOrDefault(c, 0.0))).sum() / 2;
+    }
+}

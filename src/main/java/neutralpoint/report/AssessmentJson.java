@@ -1,0 +1,52 @@
+package neutralpoint.report;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import neutralpoint.consult.NextQuestion;
+import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.WeighedEvidence;
+
+/** An assessment as JSON fields, in the stable shape described by assessment.schema.json. */
+public final class AssessmentJson {
+    private AssessmentJson() {}
+
+    public static Map<String, Object> of(Assessment a, List<NextQuestion> next) {
+        Map<String, Object> out = new LinkedHashMap<>();
+        out.put("job", a.job().id());
+        out.put("stops", a.stops().stream().map(s -> fields("id", s.id(), "title", s.title(), "action", s.action(),
+                "because", s.because(), "rule", s.id())).toList());
+        out.put("arrangement", fields("id", a.arrangement().id(), "title", a.arrangement().title(),
+                "status", a.arrangement().status(), "features", a.arrangement().features(),
+                "contradictions", a.arrangement().contradictions()));
+        out.put("causes", a.causes().stream().map(c -> fields("id", c.id(), "title", c.cause().title(),
+                "status", c.status(), "decibans", rounded(c.decibans()), "probability", rounded(c.probability()),
+                "evidence", c.evidence().stream().map(AssessmentJson::evidence).toList())).toList());
+        out.put("course", fields("id", a.verdict().course().id(), "title", a.verdict().course().title(),
+                "because", a.verdict().because()));
+        out.put("order", a.order().stream().map(s -> fields("course", s.course().id(), "cause", s.cause().id(),
+                "because", s.because())).toList());
+        out.put("cautions", a.cautions().stream().map(c -> fields("id", c.id(), "text", c.text(),
+                "authority", c.authority())).toList());
+        out.put("next", next.stream().map(q -> fields("finding", q.finding().id(), "question", q.finding().ask(),
+                "minutes", q.finding().minutes(), "gain", rounded(q.gain()))).toList());
+        return out;
+    }
+
+    private static Map<String, Object> evidence(WeighedEvidence e) {
+        return fields("finding", e.finding(), "value", e.value(), "decibans", rounded(e.decibans()), "rule", e.rule().id(),
+                "because", e.rule().because(), "source", e.rule().source());
+    }
+
+    private static double rounded(double value) {
+        return Math.rint(value * 10_000) / 10_000;
+    }
+
+    private static Map<String, Object> fields(Object... namesAndValues) {
+        Map<String, Object> out = new LinkedHashMap<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            out.put((String) namesAndValues[i], namesAndValues[i + 1]);
+        }
+        return out;
+    }
+}

@@ -1,0 +1,69 @@
+package neutralpoint.report;
+
+import java.util.List;
+import neutralpoint.consult.NextQuestion;
+import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.WeighedEvidence;
+import org.apache.commons.text.WordUtils;
+
+/** An assessment as plain text. Says first what to do now. */
+public final class AssessmentText {
+    private final int width;
+    private final StringBuilder out = new StringBuilder();
+
+    private AssessmentText(int width) {
+        this.width = width;
+    }
+
+    public static String of(Assessment a, List<NextQuestion> next, int width) {
+        AssessmentText text = new AssessmentText(width);
+        text.write(a, next);
+        return text.out.toString();
+    }
+
+    private void write(Assessment a, List<NextQuestion> next) {
+        for (Assessment.StopFound s : a.stops()) {
+            line("STOP: " + s.title(), "");
+            line(s.action(), "  ");
+        }
+        line("Job: " + a.job().id(), "");
+        line("System: " + a.arrangement().title() + " (" + a.arrangement().status() + ")", "");
+        a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));
+        heading("Course: " + a.verdict().course().title());
+        a.verdict().chief().ifPresent(c -> line("For: " + c.cause().title() + " (" + c.status() + ", "
+                + Math.round(c.probability() * 100) + " in 100)", ""));
+        a.verdict().because().stream().limit(5).forEach(b -> line("- " + b, "  "));
+        a.verdict().chief().flatMap(c -> c.evidence().stream().filter(e -> !e.isFor()).findFirst())
+                .ifPresent(e -> line("Against it: " + against(e), "  "));
+        heading("What stands first");
+        a.causes().stream().filter(c -> c.probability() >= 0.1).limit(6).forEach(c -> line(String.format("%3d %%  %s (%s)",
+                Math.round(c.probability() * 100), c.cause().title(), c.status()), "       "));
+        if (!a.order().isEmpty()) {
+            heading("Order of work");
+            int n = 1;
+            for (Assessment.Step s : a.order()) {
+                line(n++ + ". " + s.course().title() + ": " + s.because(), "   ");
+            }
+        }
+        heading("Cautions");
+        a.cautions().forEach(c -> line("- " + c.text() + " (" + c.authority() + ")", "  "));
+        heading("Not checked, and could still matter");
+        if (next.isEmpty()) {
+            line("Nothing left to ask would change this.", "");
+        }
+        next.forEach(q -> line("- " + q.finding().ask() + " (" + q.finding().minutes() + " min)", "  "));
+    }
+
+    private static String against(WeighedEvidence e) {
+        return e.rule().says();
+    }
+
+    private void heading(String words) {
+        out.append('\n');
+        line(words, "");
+    }
+
+    private void line(String words, String indent) {
+        out.append(WordUtils.wrap(words, width, "\n" + indent, true)).append('\n');
+    }
+}

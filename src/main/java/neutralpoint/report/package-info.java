@@ -1,0 +1,2 @@
+/** Views of an assessment for people and programs. */
+package neutralpoint.report;

@@ -1,0 +1,43 @@
+package neutralpoint;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.catalogue.JobCheck;
+import neutralpoint.document.Documents;
+import neutralpoint.document.Node;
+import neutralpoint.job.Job;
+import neutralpoint.job.JobFile;
+import neutralpoint.rulebase.Assessor;
+import neutralpoint.rulebase.RuleBase;
+
+/** The catalogue and the rules, loaded once for all tests. */
+public final class Shared {
+    public static final Catalogue CATALOGUE = CatalogueFiles.compiled();
+    public static final RuleBase RULES = RuleBase.load();
+    public static final Assessor ASSESSOR = new Assessor(RULES, CATALOGUE);
+
+    private Shared() {}
+
+    public static Job job(String json) {
+        return new JobCheck(CATALOGUE).check(JobFile.draft(Documents.json("test", json, 1), "test"));
+    }
+
+    public static List<Path> files(String folder, String ending) {
+        try (Stream<Path> files = Files.walk(Path.of(folder))) {
+            return files.filter(f -> f.toString().endsWith(ending) && !f.toString().contains("schema")).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** One or several expected ids, as "cause" or "causes". */
+    public static List<String> expected(Node.Fields expected, String one, String several) {
+        return expected.findText(one).map(List::of).orElseGet(() -> expected.texts(several));
+    }
+}
