@@ -1,0 +1,58 @@
+package neutralpoint.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.catalogue.JobCheck;
+import neutralpoint.console.Callout;
+import neutralpoint.console.TerminalScreen;
+import neutralpoint.consult.Lookahead;
+import neutralpoint.job.Job;
+import neutralpoint.job.JobFile;
+import neutralpoint.rulebase.Assessor;
+import neutralpoint.rulebase.RuleBase;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The console at the customer's door. */
+@Command(name = "callout", mixinStandardHelpOptions = true,
+        description = "Ask the questions that matter and give a verdict; resumes a job that was left.")
+final class CalloutCommand implements Callable<Integer> {
+
+    @Parameters(arity = "0..1", paramLabel = "JOB.json", description = "the job file to begin or to resume")
+    private Path file;
+
+    @Option(names = "--plain", description = "no colour and no styling; one prompt a line")
+    private boolean plain;
+
+    @Override
+    public Integer call() {
+        CompletableFuture<RuleBase> rules = CompletableFuture.supplyAsync(RuleBase::load);
+        Catalogue catalogue = CatalogueFiles.compiled();
+        Path target = file == null ? unused() : file;
+        Job job = Files.exists(target) ? new JobCheck(catalogue).read(target) : Job.begin(JobFile.nameOf(target));
+        CompletableFuture<Callout.Engine> engine = rules.thenApply(r -> {
+            Assessor assessor = new Assessor(r, catalogue);
+            return new Callout.Engine(assessor, new Lookahead(assessor, catalogue));
+        });
+        try (TerminalScreen screen = TerminalScreen.open(plain)) {
+            Job left = new Callout(screen, catalogue, engine::join, job, target).run();
+            return engine.join().assessor().assess(left).stops().isEmpty() ? 0 : 1;
+        }
+    }
+
+    /** A file name of today that is not taken yet. */
+    private static Path unused() {
+        for (int n = 1; ; n++) {
+            Path path = Path.of("callout-" + LocalDate.now() + (n == 1 ? "" : "-" + n) + ".json");
+            if (!Files.exists(path)) {
+                return path;
+            }
+        }
+    }
+}

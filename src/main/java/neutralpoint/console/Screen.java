@@ -1,0 +1,30 @@
+package neutralpoint.console;
+
+import java.util.List;
+
+/** Where a conversation is held: a terminal, a pipe, or a script in a test. */
+public interface Screen extends AutoCloseable {
+
+    /** Shows a paragraph, wrapped to the width. */
+    void say(String words);
+
+    /** Shows a line exactly as it is. */
+    void line(String text);
+
+    /** Shows a heading. */
+    void heading(String words);
+
+    /**
+     * Asks for one line.
+     *
+     * @param words what Tab may complete to
+     * @return the line, or null when the person leaves (end of input or Ctrl-C)
+     */
+    String ask(String prompt, List<String> words);
+
+    /** Columns to write in, 40 to 100. */
+    int width();
+
+    @Override
+    void close();
+}

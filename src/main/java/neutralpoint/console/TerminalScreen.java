@@ -1,0 +1,96 @@
+package neutralpoint.console;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.commons.text.WordUtils;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.reader.impl.completer.StringsCompleter;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.AttributedString;
+import org.jline.utils.AttributedStyle;
+
+/** A screen on a JLine terminal; plain when asked, when piped, or when the terminal is dumb. */
+public final class TerminalScreen implements Screen {
+    private static final int NARROWEST = 40;
+    private static final int WIDEST = 100;
+    private static final int USUAL = 80;
+
+    private final Terminal terminal;
+    private final boolean colour;
+    private List<String> words = List.of();
+    private final LineReader reader;
+
+    private TerminalScreen(Terminal terminal, boolean colour) {
+        this.terminal = terminal;
+        this.colour = colour;
+        this.reader = LineReaderBuilder.builder().terminal(terminal)
+                .completer((line, parsed, found) -> new StringsCompleter(words).complete(line, parsed, found))
+                .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                .variable(LineReader.DISABLE_HISTORY, true)
+                .variable(LineReader.BELL_STYLE, "none")
+                .build();
+    }
+
+    /**
+     * @param plain no colour and no styling at all
+     */
+    public static TerminalScreen open(boolean plain) {
+        try {
+            // Probing the terminal for grapheme clusters would wait half a second on one that does not answer.
+            Terminal terminal = TerminalBuilder.builder().system(true).dumb(true).graphemeCluster(false).build();
+            boolean dumb = terminal.getType().startsWith(Terminal.TYPE_DUMB);
+            return new TerminalScreen(terminal, !plain && !dumb && System.getenv("NO_COLOR") == null);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void say(String paragraph) {
+        String indent = paragraph.startsWith("  ") ? "    " : "";
+        line(WordUtils.wrap(paragraph, width() - 1, "\n" + indent, true));
+    }
+
+    @Override
+    public void line(String text) {
+        terminal.writer().println(text);
+        terminal.flush();
+    }
+
+    @Override
+    public void heading(String text) {
+        String wrapped = WordUtils.wrap(text, width() - 1, "\n", true);
+        line("");
+        line(colour ? new AttributedString(wrapped, AttributedStyle.BOLD).toAnsi(terminal) : wrapped);
+    }
+
+    @Override
+    public String ask(String prompt, List<String> completions) {
+        words = completions;
+        try {
+            return reader.readLine(prompt).strip();
+        } catch (UserInterruptException | EndOfFileException e) {
+            return null;
+        }
+    }
+
+    @Override
+    public int width() {
+        int columns = terminal.getWidth();
+        return columns <= 0 ? USUAL : Math.max(NARROWEST, Math.min(WIDEST, columns));
+    }
+
+    @Override
+    public void close() {
+        try {
+            terminal.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The conversation at the keyboard: prompts, commands, tables. Knows no rules. */
+package neutralpoint.console;
