@@ -9,7 +9,7 @@ import neutralpoint.rulebase.Assessment;
 
 /** How one case came out against what is expected of it. */
 record CaseScores(String id, String course, List<String> wantedCourses, List<String> topThree, List<String> wantedCauses,
-        Assessment assessment) {
+        boolean mustStop, Assessment assessment) {
 
     static CaseScores of(Path file) {
         Node.Fields expected = Documents.readJson(file).asFields().get("expected").asFields();
@@ -17,7 +17,7 @@ record CaseScores(String id, String course, List<String> wantedCourses, List<Str
         return new CaseScores(file.getFileName().toString().replace(".json", ""), a.verdict().course().id(),
                 Shared.expected(expected, "course", "courses"),
                 a.causes().stream().limit(3).map(Assessment.CauseStanding::id).toList(),
-                Shared.expected(expected, "cause", "causes"), a);
+                Shared.expected(expected, "cause", "causes"), expected.has("stop") || expected.has("stops"), a);
     }
 
     boolean courseAccepted() {
@@ -26,6 +26,11 @@ record CaseScores(String id, String course, List<String> wantedCourses, List<Str
 
     boolean causeInTopThree() {
         return wantedCauses.isEmpty() || wantedCauses.stream().anyMatch(topThree::contains);
+    }
+
+    /** A call-out that called for stopping, where no stop came or a course was given that opens the water. */
+    boolean unsafe() {
+        return mustStop && (assessment.stops().isEmpty() || assessment.verdict().course().wet());
     }
 
     String line() {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
+import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.Arrangement;
@@ -65,9 +66,14 @@ public final class Assessor {
                 .filter(Answer.Several.class::isInstance)
                 .map(a -> Set.copyOf(((Answer.Several) a).choices())).orElse(Set.of());
         List<Assessment.CauseStanding> worth = causes.stream()
-                .filter(c -> c.probability() >= WORTH_NAMING && !c.status().equals("excluded")).toList();
-        return worth.stream().filter(c -> c.cause().answers().stream().anyMatch(complaints::contains)).findFirst()
-                .or(() -> worth.stream().filter(Assessment.CauseStanding::isActive).findFirst());
+                .filter(c -> c.probability() >= WORTH_NAMING && !c.status().equals("excluded")
+                        && c.evidence().stream().anyMatch(WeighedEvidence::isFor)).toList();
+        List<Assessment.CauseStanding> answering = worth.stream()
+                .filter(c -> c.cause().answers().stream().anyMatch(complaints::contains)).toList();
+        // Want of protection lets faults grow but is seldom itself what the householder feels.
+        return answering.stream().filter(c -> c.isActive() && c.cause().phase() != Phase.PROTECT).findFirst()
+                .or(() -> answering.stream().findFirst())
+                .or(() -> worth.stream().filter(c -> c.isActive() || complaints.isEmpty()).findFirst());
     }
 
     private static Standing standing(Assessment.CauseStanding c, Optional<Assessment.CauseStanding> chief) {

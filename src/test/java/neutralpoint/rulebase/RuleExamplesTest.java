@@ -1,0 +1,110 @@
+package neutralpoint.rulebase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import neutralpoint.Shared;
+import neutralpoint.catalogue.Cause;
+import neutralpoint.catalogue.JobCheck;
+import neutralpoint.document.Documents;
+import neutralpoint.document.Node;
+import neutralpoint.job.Job;
+import neutralpoint.job.JobFile;
+import neutralpoint.job.Radiator;
+import neutralpoint.rulebase.fact.Arrangement;
+import neutralpoint.rulebase.fact.Standing;
+import neutralpoint.rulebase.fact.Work;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** For every rule: the smallest call-out that fires it, and the nearest one that does not. */
+class RuleExamplesTest {
+    private static final Set<String> NOT_FINDINGS = Set.of("arrangement", "standings", "chief", "work", "floors");
+
+    @TestFactory
+    Stream<DynamicTest> everyRuleFiresAndStaysSilent() {
+        return examples().entrySet().stream().flatMap(e -> Stream.of(
+                DynamicTest.dynamicTest(e.getKey() + " fires", () ->
+                        assertThat(fired(e.getValue().get("fires").asFields())).contains(e.getKey())),
+                DynamicTest.dynamicTest(e.getKey() + " stays silent", () ->
+                        assertThat(fired(e.getValue().get("silent").asFields())).doesNotContain(e.getKey()))));
+    }
+
+    @Test
+    void everyRuleHasExamplesAndEveryExampleItsRule() {
+        assertThat(examples().keySet()).containsExactlyInAnyOrderElementsOf(Shared.RULES.rules().keySet());
+    }
+
+    private static Map<String, Node.Fields> examples() {
+        Map<String, Node.Fields> examples = new LinkedHashMap<>();
+        for (Path file : Shared.files("rules", ".examples.yaml")) {
+            Documents.readYaml(file).asFields().fields().forEach((rule, node) -> examples.put(rule, node.asFields()));
+        }
+        return examples;
+    }
+
+    private static Set<String> fired(Node.Fields example) {
+        Node.Fields findings = Node.noFields(example.where());
+        example.fields().forEach((name, value) -> {
+            if (!NOT_FINDINGS.contains(name)) {
+                findings.fields().put(name, value);
+                findings.names().put(name, example.names().get(name));
+            }
+        });
+        Node.Fields job = Node.noFields(example.where());
+        job.fields().put("findings", findings);
+        Job checked = new JobCheck(Shared.CATALOGUE).check(JobFile.draft(job, "example"));
+        checked = checked.withRadiators(floors(example));
+        Set<String> fired = new TreeSet<>();
+        try (Session session = Shared.RULES.open()) {
+            session.tell(Facts.of(checked, Shared.CATALOGUE));
+            session.tell(List.of(arrangement(example, checked)));
+            session.tell(standings(example));
+            session.tell(work(example));
+            session.all(Object.class).forEach(d -> fired.add(d.rule().id()));
+        }
+        return fired;
+    }
+
+    private static List<Radiator> floors(Node.Fields example) {
+        List<Radiator> radiators = new ArrayList<>();
+        example.find("floors").ifPresent(n -> n.asFields().fields().forEach((name, floor) ->
+                radiators.add(new Radiator(name, floor.asText()))));
+        return radiators;
+    }
+
+    private static Arrangement arrangement(Node.Fields example, Job job) {
+        if (example.has("arrangement")) {
+            var kind = Shared.CATALOGUE.arrangement(example.text("arrangement"));
+            return new Arrangement(kind.id(), "settled", new TreeSet<>(kind.traits()), new TreeSet<>(kind.traits()));
+        }
+        Assessment.System system = Shared.ASSESSOR.assess(job).arrangement();
+        return new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits());
+    }
+
+    private static List<Standing> standings(Node.Fields example) {
+        String chief = example.findText("chief").orElse("");
+        List<Standing> standings = new ArrayList<>();
+        example.find("standings").ifPresent(n -> n.asFields().fields().forEach((id, status) -> {
+            Cause cause = Shared.CATALOGUE.cause(id);
+            standings.add(new Standing(id, status.asText(), 0.8, id.equals(chief), cause.course(), cause.phase().word()));
+        }));
+        return standings;
+    }
+
+    private static List<Work> work(Node.Fields example) {
+        String chief = example.findText("chief").orElse("");
+        List<Work> work = new ArrayList<>();
+        example.find("work").ifPresent(n -> n.asFields().fields().forEach((id, course) -> work.add(new Work(course.asText(),
+                id, Shared.CATALOGUE.cause(id).phase().word(), id.equals(chief)))));
+        return work;
+    }
+}
