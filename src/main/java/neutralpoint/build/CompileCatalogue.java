@@ -27,9 +27,11 @@ public final class CompileCatalogue {
         Path out = Path.of(args[1]).resolve("neutralpoint");
         Catalogue catalogue = CatalogueFiles.fromFolder(rules.resolve("catalogue"));
         List<Path> files = ruleFiles(rules);
-        new RuleIdCheck(catalogue).check(files);
+        RuleIdCheck check = new RuleIdCheck(catalogue);
+        check.check(files);
         Files.createDirectories(out);
         Files.writeString(out.resolve("catalogue.json"), Json.line(CatalogueFiles.compile(rules.resolve("catalogue"))));
+        Files.writeString(out.resolve("moves.json"), Json.line(check.moves()));
         Files.writeString(out.resolve("rule-count.txt"), String.valueOf(count(files)));
     }
 

@@ -10,6 +10,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import neutralpoint.catalogue.AnswerType;
@@ -38,6 +40,8 @@ final class RuleIdCheck {
     private final Catalogue catalogue;
     private final Set<String> hypotheses = new HashSet<>();
     private final Map<String, Where> names = new HashMap<>();
+    private final Map<String, Set<String>> moves = new TreeMap<>();
+    private final Set<String> read = new HashSet<>();
 
     RuleIdCheck(Catalogue catalogue) {
         this.catalogue = catalogue;
@@ -49,6 +53,11 @@ final class RuleIdCheck {
         for (Path file : files) {
             checkFile(file);
         }
+    }
+
+    /** For each finding, the causes and arrangements that some rule moves because of it. */
+    Map<String, Set<String>> moves() {
+        return moves;
     }
 
     private void checkFile(Path file) throws IOException {
@@ -66,6 +75,7 @@ final class RuleIdCheck {
             if (rule.find()) {
                 current = rule.group(1);
                 notes.clear();
+                read.clear();
                 Where before = names.put(current, where);
                 if (before != null) {
                     throw new BadInput(where, "the rule \"" + current + "\" is also in " + before + "; rule ids are unique.");
@@ -87,7 +97,10 @@ final class RuleIdCheck {
 
     private void checkLine(String line, Where where) {
         all(SOURCE, line).forEach(id -> known(id, catalogue.sources().keySet(), "source", where));
-        all(EVIDENCE, line).forEach(id -> known(id, hypotheses, "cause or arrangement", where));
+        for (String id : all(EVIDENCE, line)) {
+            known(id, hypotheses, "cause or arrangement", where);
+            read.forEach(finding -> moves.computeIfAbsent(finding, f -> new TreeSet<>()).add(id));
+        }
         all(CAUSE, line).forEach(id -> known(id, catalogue.causes().keySet(), "cause", where));
         all(TRAIT, line).forEach(id -> known(id, catalogue.traits(), "trait", where));
         all(CAUTION, line).forEach(id -> known(id, catalogue.cautions().keySet(), "caution", where));
@@ -97,6 +110,7 @@ final class RuleIdCheck {
             for (String id : all(FINDING, fact.group(2))) {
                 known(id, catalogue.findings().keySet(), "finding", where);
                 checkAnswers(catalogue.finding(id), fact.group(2), where);
+                read.add(id);
             }
         }
     }

@@ -3,6 +3,7 @@ package neutralpoint.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import neutralpoint.catalogue.Catalogue;
@@ -11,6 +12,7 @@ import neutralpoint.catalogue.JobCheck;
 import neutralpoint.console.Callout;
 import neutralpoint.console.TerminalScreen;
 import neutralpoint.consult.Lookahead;
+import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
 import neutralpoint.rulebase.Assessor;
@@ -38,12 +40,22 @@ final class CalloutCommand implements Callable<Integer> {
         Job job = Files.exists(target) ? new JobCheck(catalogue).read(target) : Job.begin(JobFile.nameOf(target));
         CompletableFuture<Callout.Engine> engine = rules.thenApply(r -> {
             Assessor assessor = new Assessor(r, catalogue);
-            return new Callout.Engine(assessor, new Lookahead(assessor, catalogue));
+            Lookahead lookahead = new Lookahead(assessor, catalogue);
+            rehearse(assessor, lookahead, job);
+            return new Callout.Engine(assessor, lookahead);
         });
         try (TerminalScreen screen = TerminalScreen.open(plain)) {
             Job left = new Callout(screen, catalogue, engine::join, job, target).run();
             return engine.join().assessor().assess(left).stops().isEmpty() ? 0 : 1;
         }
+    }
+
+    /** Looks ahead once on a guess, so that the first real question comes without a pause. */
+    private static void rehearse(Assessor assessor, Lookahead lookahead, Job job) {
+        Job guess = job.with("red-lines", new Answer.Several(List.of()))
+                .with("complaint", new Answer.Several(List.of("all-lukewarm")))
+                .with("heating-filled-by", new Answer.One("loft-tank")).with("hot-water-made-by", new Answer.One("cylinder"));
+        lookahead.rank(assessor.assess(guess), 1);
     }
 
     /** A file name of today that is not taken yet. */

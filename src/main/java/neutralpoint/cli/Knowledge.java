@@ -1,5 +1,6 @@
 package neutralpoint.cli;
 
+import java.util.concurrent.CompletableFuture;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.JobCheck;
@@ -11,8 +12,9 @@ import neutralpoint.rulebase.RuleBase;
 record Knowledge(Catalogue catalogue, JobCheck check, Assessor assessor, Lookahead lookahead) {
 
     static Knowledge load() {
+        CompletableFuture<RuleBase> rules = CompletableFuture.supplyAsync(RuleBase::load);
         Catalogue catalogue = CatalogueFiles.compiled();
-        Assessor assessor = new Assessor(RuleBase.load(), catalogue);
+        Assessor assessor = new Assessor(rules.join(), catalogue);
         return new Knowledge(catalogue, new JobCheck(catalogue), assessor, new Lookahead(assessor, catalogue));
     }
 }

@@ -81,7 +81,7 @@ public final class TerminalScreen implements Screen {
 
     @Override
     public int width() {
-        int columns = terminal.getWidth();
+        int columns = terminal.getSize().getColumns();
         return columns <= 0 ? USUAL : Math.max(NARROWEST, Math.min(WIDEST, columns));
     }
 

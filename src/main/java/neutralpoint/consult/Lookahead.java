@@ -2,6 +2,7 @@ package neutralpoint.consult;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,11 +17,17 @@ import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
 
 /**
- * Chooses the next question by assessing what each answer would do: how far the chance of each
- * course would move, weighed by how likely the answer is, for each minute it takes.
+ * Chooses the next question by assessing what each answer would do: how far the chances of the
+ * causes of this complaint, and of their courses, would move, weighed by how likely the answer is,
+ * for each minute it takes.
  */
 public final class Lookahead {
     private static final double ROUGHEST_DECIBANS = 20;
+    /** Questions that pass the quick screening and are looked into answer by answer. */
+    private static final int LOOKED_INTO = 24;
+    private static final double WORTH_ASKING = 0.002;
+    /** Reading a question aloud and typing the answer takes about a minute, whatever it asks. */
+    private static final int TALK_MINUTES = 1;
 
     private final Assessor assessor;
     private final Catalogue catalogue;
@@ -38,10 +45,15 @@ public final class Lookahead {
                 return List.of(new NextQuestion(catalogue.finding(first), 1));
             }
         }
-        return catalogue.findings().values().stream()
+        Map<String, Double> stakes = stakes(now);
+        List<Finding> promising = catalogue.findings().values().stream()
                 .filter(f -> makesSense(f, now))
-                .map(f -> new NextQuestion(f, gain(f, now) / Math.max(1, f.minutes())))
-                .filter(q -> q.gain() > 0.0005)
+                .sorted(Comparator.comparingDouble((Finding f) -> -promise(f, stakes)).thenComparing(Finding::id))
+                .limit(LOOKED_INTO)
+                .toList();
+        return promising.parallelStream()
+                .map(f -> new NextQuestion(f, gain(f, now) / (TALK_MINUTES + f.minutes())))
+                .filter(q -> q.gain() > WORTH_ASKING)
                 .sorted(Comparator.comparingDouble((NextQuestion q) -> -q.gain()).thenComparing(q -> q.finding().id()))
                 .limit(most)
                 .toList();
@@ -62,8 +74,23 @@ public final class Lookahead {
         return answer instanceof Answer.Several several && several.choices().stream().anyMatch(wanted::contains);
     }
 
+    /** How open each cause of this complaint is; the arrangement too while it is unclear. */
+    private Map<String, Double> stakes(Assessment now) {
+        Map<String, Double> stakes = new HashMap<>();
+        relevant(now).forEach(c -> stakes.put(c.id(), c.probability() * (1 - c.probability())));
+        if (now.arrangement().status().equals("unclear")) {
+            catalogue.systems().forEach(s -> stakes.put(s.id(), 0.05));
+        }
+        return stakes;
+    }
+
+    private double promise(Finding f, Map<String, Double> stakes) {
+        double sum = assessor.movedBy(f.id()).stream().mapToDouble(id -> stakes.getOrDefault(id, 0.0)).sum();
+        return sum / (TALK_MINUTES + f.minutes());
+    }
+
     private double gain(Finding finding, Assessment now) {
-        Map<String, Double> before = courses(now);
+        Map<String, Double> before = shares(now);
         double chances = 0;
         double moved = 0;
         for (Option option : finding.options()) {
@@ -72,7 +99,7 @@ public final class Lookahead {
             Assessment after = assessor.assess(now.job().with(finding.id(), answer));
             double chance = option.usual() * likelihood(now, after);
             chances += chance;
-            moved += chance * distance(before, courses(after));
+            moved += chance * distance(before, shares(after));
         }
         return chances == 0 ? 0 : moved / chances;
     }
@@ -83,7 +110,7 @@ public final class Lookahead {
                 Collectors.toMap(Assessment.CauseStanding::id, Assessment.CauseStanding::decibans));
         double total = 0;
         double sum = 0;
-        for (Assessment.CauseStanding c : now.causes()) {
+        for (Assessment.CauseStanding c : relevant(now)) {
             double change = Math.max(-ROUGHEST_DECIBANS, Math.min(ROUGHEST_DECIBANS, then.get(c.id()) - c.decibans()));
             total += c.probability();
             sum += c.probability() * Math.pow(10, change / 10);
@@ -91,15 +118,29 @@ public final class Lookahead {
         return total == 0 ? 1 : sum / total;
     }
 
-    private static Map<String, Double> courses(Assessment a) {
+    /** Causes that explain the complaint, and any other that is already likely; all of them without a complaint. */
+    private static List<Assessment.CauseStanding> relevant(Assessment a) {
+        Set<String> complaints = a.job().answer(Catalogue.COMPLAINT)
+                .filter(Answer.Several.class::isInstance)
+                .map(answer -> Set.copyOf(((Answer.Several) answer).choices())).orElse(Set.of());
+        return a.causes().stream().filter(c -> complaints.isEmpty() || c.isActive()
+                || c.cause().answers().stream().anyMatch(complaints::contains)).toList();
+    }
+
+    /** The shares of the causes of this complaint, and again of the courses that answer them. */
+    private static Map<String, Double> shares(Assessment a) {
+        List<Assessment.CauseStanding> relevant = relevant(a);
+        double total = relevant.stream().mapToDouble(Assessment.CauseStanding::probability).sum();
         Map<String, Double> shares = new HashMap<>();
-        double total = a.causes().stream().mapToDouble(Assessment.CauseStanding::probability).sum();
-        a.causes().forEach(c -> shares.merge(c.cause().course(), c.probability() / total, Double::sum));
+        relevant.forEach(c -> {
+            shares.merge(c.cause().course(), c.probability() / total / 2, Double::sum);
+            shares.merge("cause " + c.id(), c.probability() / total / 2, Double::sum);
+        });
         return shares;
     }
 
     private static double distance(Map<String, Double> a, Map<String, Double> b) {
-        Set<String> all = new java.util.HashSet<>(a.keySet());
+        Set<String> all = new HashSet<>(a.keySet());
         all.addAll(b.keySet());
         return all.stream().mapToDouble(c -> Math.abs(a.getOrDefault(c, 0.0) - b.getOrDefault(c, 0.0))).sum() / 2;
     }

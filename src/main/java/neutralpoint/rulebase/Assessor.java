@@ -56,6 +56,11 @@ public final class Assessor {
         }
     }
 
+    /** The causes and arrangements that some rule moves because of this finding. */
+    public List<String> movedBy(String finding) {
+        return rules.movedBy(finding);
+    }
+
     private static List<Derived<Evidence>> evidence(Session session, String folder) {
         return session.all(Evidence.class).stream().filter(e -> e.rule().folder().startsWith(folder)).toList();
     }

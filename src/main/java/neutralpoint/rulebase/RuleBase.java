@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import neutralpoint.document.Documents;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -20,16 +21,20 @@ import org.kie.api.definition.rule.Rule;
  */
 public final class RuleBase {
     private static final String MODEL = "/META-INF/kie/neutralpoint/neutralpoint/drools-model";
+    private static final String MOVES = "/neutralpoint/moves.json";
     private static final String COUNT = "/neutralpoint/rule-count.txt";
 
     private final KieBase kieBase;
     private final Map<String, RuleInfo> rules;
+    private final Map<String, List<String>> moves = new TreeMap<>();
 
     private RuleBase(KieBase kieBase) {
         this.kieBase = kieBase;
         Map<String, RuleInfo> byName = new TreeMap<>();
         kieBase.getKiePackages().forEach(p -> p.getRules().forEach(r -> byName.put(r.getName(), RuleInfo.of(r))));
         this.rules = byName;
+        Documents.json(MOVES, resource(MOVES), 1).asFields().fields()
+                .forEach((finding, moved) -> moves.put(finding, moved.asTexts()));
     }
 
     /** Loads the rules; fails if their number is not the one that was compiled. */
@@ -46,6 +51,11 @@ public final class RuleBase {
     /** Every rule by its id. */
     public Map<String, RuleInfo> rules() {
         return rules;
+    }
+
+    /** The causes and arrangements that some rule moves because of this finding. */
+    public List<String> movedBy(String finding) {
+        return moves.getOrDefault(finding, List.of());
     }
 
     /** A fresh session that remembers which rule concluded what. */
