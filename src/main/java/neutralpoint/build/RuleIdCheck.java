@@ -33,6 +33,7 @@ final class RuleIdCheck {
     private static final Pattern CAUTION = Pattern.compile("new Attach\\(\\s*\"([^\"]*)\"");
     private static final Pattern COURSE = Pattern.compile(
             "(?:new Bars\\(|new Remedy\\(|Stop\\.clearBy\\(|\\bcourse\\s*(?:==|!=)\\s*)\\s*\"([^\"]*)\"");
+    private static final Pattern BARS = Pattern.compile("new Bars\\(\\s*\"([^\"]*)\"");
     private static final Pattern SOURCE = Pattern.compile("@source\\(\"([^\"]*)\"\\)");
     private static final Pattern RULE = Pattern.compile("^rule \"([^\"]*)\"");
     private static final Pattern PACKAGE = Pattern.compile("^package\\s+(\\S+?);?\\s*$");
@@ -55,7 +56,7 @@ final class RuleIdCheck {
         }
     }
 
-    /** For each finding, the causes and arrangements that some rule moves because of it. */
+    /** For each finding, the causes and arrangements that some rule moves, and the courses one bars, because of it. */
     Map<String, Set<String>> moves() {
         return moves;
     }
@@ -99,8 +100,9 @@ final class RuleIdCheck {
         all(SOURCE, line).forEach(id -> known(id, catalogue.sources().keySet(), "source", where));
         for (String id : all(EVIDENCE, line)) {
             known(id, hypotheses, "cause or arrangement", where);
-            read.forEach(finding -> moves.computeIfAbsent(finding, f -> new TreeSet<>()).add(id));
+            remember(id);
         }
+        all(BARS, line).forEach(this::remember);
         all(CAUSE, line).forEach(id -> known(id, catalogue.causes().keySet(), "cause", where));
         all(TRAIT, line).forEach(id -> known(id, catalogue.traits(), "trait", where));
         all(CAUTION, line).forEach(id -> known(id, catalogue.cautions().keySet(), "caution", where));
@@ -113,6 +115,10 @@ final class RuleIdCheck {
                 read.add(id);
             }
         }
+    }
+
+    private void remember(String moved) {
+        read.forEach(finding -> moves.computeIfAbsent(finding, f -> new TreeSet<>()).add(moved));
     }
 
     private static void checkAnswers(Finding finding, String constraints, Where where) {

@@ -35,6 +35,9 @@ public final class Callout {
     private final Path file;
     private Job job;
     private boolean left;
+    /** The question last shown in full; asking it again after a command needs only its first line. */
+    private String shown = "";
+    private List<String> announced = List.of();
 
     /** What judges and looks ahead; made on another thread while the first question is read. */
     public record Engine(Assessor assessor, Lookahead lookahead) {}
@@ -56,7 +59,9 @@ public final class Callout {
             Optional<Finding> next = next();
             if (next.isEmpty()) {
                 verdict();
-                screen.say("Nothing left on site would change this. Type \"change\" and a finding to look at one again, or \"leave\".");
+                screen.say((announced.isEmpty() ? "Nothing left on site would change this."
+                        : "A stop stands, so no more is asked.")
+                        + " Type \"change\" and a finding to look at one again, or \"leave\".");
                 command(screen.ask("> ", COMMANDS), null);
             } else {
                 ask(next.get());
@@ -76,20 +81,36 @@ public final class Callout {
             }
         }
         Assessment now = assess(job);
-        if (!now.stops().isEmpty()) {
-            verdict();
-            screen.say("A stop stands. Deal with it before going on; the questions go on only to help whoever comes next.");
+        announceStops(now);
+        return engine.get().lookahead().next(now).map(NextQuestion::finding);
+    }
+
+    /** Red lines are shown before anything else, each time they change. */
+    private void announceStops(Assessment now) {
+        List<String> ids = now.stops().stream().map(Assessment.StopFound::id).toList();
+        List<String> before = announced;
+        if (!ids.equals(before)) {
+            announced = ids;
+            now.stops().forEach(s -> {
+                screen.heading("STOP: " + s.title());
+                screen.say("Now: " + s.action());
+                screen.say("Because: " + s.because());
+            });
         }
-        return engine.get().lookahead().rank(now, 1).stream().findFirst().map(NextQuestion::finding);
+        if (!ids.isEmpty() && !ids.equals(before)) {
+            screen.say("Deal with this before anything else.");
+        }
     }
 
     private void ask(Finding finding) {
         screen.heading(finding.ask());
-        for (int i = 0; i < finding.options().size(); i++) {
-            Option option = finding.options().get(i);
-            screen.say("  " + (i + 1) + "  " + option.say());
+        if (!shown.equals(finding.id() + job.answer(finding.id()))) {
+            for (int i = 0; i < finding.options().size(); i++) {
+                screen.say(String.format("%3d  %s", i + 1, finding.options().get(i).say()));
+            }
+            screen.say(hint(finding));
+            shown = finding.id() + job.answer(finding.id());
         }
-        screen.say(hint(finding));
         List<String> completions = new ArrayList<>(finding.optionIds());
         completions.addAll(COMMANDS);
         String typed = screen.ask("> ", completions);
@@ -236,7 +257,7 @@ public final class Callout {
 
     private void standing(Assessment a) {
         screen.say("System: " + a.arrangement().title() + " (" + a.arrangement().status() + ").");
-        for (Assessment.CauseStanding c : a.causes().stream().filter(c -> c.probability() >= 0.05).limit(8).toList()) {
+        for (Assessment.CauseStanding c : a.worthShowing(0.05).stream().limit(8).toList()) {
             String bar = "#".repeat((int) Math.round(c.probability() * 10));
             screen.say(String.format("%3d in 100 %-10s %s (%s)", Math.round(c.probability() * 100), bar,
                     c.cause().title(), c.status()));

@@ -3,7 +3,7 @@ package neutralpoint.console;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import org.apache.commons.text.WordUtils;
+import neutralpoint.report.Wrap;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
@@ -52,8 +52,7 @@ public final class TerminalScreen implements Screen {
 
     @Override
     public void say(String paragraph) {
-        String indent = paragraph.startsWith("  ") ? "    " : "";
-        line(WordUtils.wrap(paragraph, width() - 1, "\n" + indent, true));
+        line(Wrap.keepingIndent(width() - 1, paragraph));
     }
 
     @Override
@@ -64,7 +63,7 @@ public final class TerminalScreen implements Screen {
 
     @Override
     public void heading(String text) {
-        String wrapped = WordUtils.wrap(text, width() - 1, "\n", true);
+        String wrapped = Wrap.keepingIndent(width() - 1, text);
         line("");
         line(colour ? new AttributedString(wrapped, AttributedStyle.BOLD).toAnsi(terminal) : wrapped);
     }

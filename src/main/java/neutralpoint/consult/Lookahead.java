@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.AnswerType;
@@ -24,7 +25,11 @@ import neutralpoint.rulebase.Assessor;
 public final class Lookahead {
     private static final double ROUGHEST_DECIBANS = 20;
     /** Questions that pass the quick screening and are looked into answer by answer. */
-    private static final int LOOKED_INTO = 24;
+    private static final int LOOKED_INTO = 16;
+    /** Below this chance of changing the course a question is not worth the householder's time. */
+    private static final double COURSE_AT_STAKE = 0.15;
+    private static final String FLUSH = "flush";
+    private static final String NO_FLUSH = "no-flush";
     private static final double WORTH_ASKING = 0.002;
     /** Reading a question aloud and typing the answer takes about a minute, whatever it asks. */
     private static final int TALK_MINUTES = 1;
@@ -42,7 +47,7 @@ public final class Lookahead {
         Job job = now.job();
         for (String first : List.of(Catalogue.RED_LINES, Catalogue.COMPLAINT, "heating-filled-by", "hot-water-made-by")) {
             if (!job.isAnswered(first)) {
-                return List.of(new NextQuestion(catalogue.finding(first), 1));
+                return List.of(new NextQuestion(catalogue.finding(first), 1, 1));
             }
         }
         Map<String, Double> stakes = stakes(now);
@@ -52,11 +57,39 @@ public final class Lookahead {
                 .limit(LOOKED_INTO)
                 .toList();
         return promising.parallelStream()
-                .map(f -> new NextQuestion(f, gain(f, now) / (TALK_MINUTES + f.minutes())))
+                .map(f -> lookInto(f, now))
                 .filter(q -> q.gain() > WORTH_ASKING)
                 .sorted(Comparator.comparingDouble((NextQuestion q) -> -q.gain()).thenComparing(q -> q.finding().id()))
                 .limit(most)
                 .toList();
+    }
+
+    /**
+     * The question to ask now. None while somebody else must make safe first, or when a cause is
+     * likely, nothing that forbids its course is left unasked, and no other question is likely
+     * enough to change the course.
+     */
+    public Optional<NextQuestion> next(Assessment now) {
+        if (now.stops().stream().anyMatch(s -> s.course().equals(now.verdict().course().id())
+                && !now.verdict().course().wet())) {
+            return Optional.empty();
+        }
+        List<NextQuestion> open = rank(now, LOOKED_INTO);
+        boolean decided = now.verdict().chief().map(Assessment.CauseStanding::isActive).orElse(false)
+                && open.stream().noneMatch(q -> q.changesCourse() >= COURSE_AT_STAKE);
+        return decided ? bar(now) : open.stream().findFirst();
+    }
+
+    /** The quickest question left that could forbid the course now recommended, however unlikely that is. */
+    private Optional<NextQuestion> bar(Assessment now) {
+        Set<String> forbidding = new HashSet<>(Set.of(now.verdict().course().id()));
+        if (now.verdict().course().id().endsWith(FLUSH) && now.arrangement().possibleTraits().contains(NO_FLUSH)) {
+            catalogue.systems().stream().filter(s -> s.traits().contains(NO_FLUSH)).forEach(s -> forbidding.add(s.id()));
+        }
+        return catalogue.findings().values().stream()
+                .filter(f -> makesSense(f, now) && assessor.movedBy(f.id()).stream().anyMatch(forbidding::contains))
+                .min(Comparator.comparingInt(Finding::minutes).thenComparing(Finding::id))
+                .map(f -> new NextQuestion(f, 0, 0));
     }
 
     private static boolean makesSense(Finding f, Assessment now) {
@@ -89,10 +122,11 @@ public final class Lookahead {
         return sum / (TALK_MINUTES + f.minutes());
     }
 
-    private double gain(Finding finding, Assessment now) {
+    private NextQuestion lookInto(Finding finding, Assessment now) {
         Map<String, Double> before = shares(now);
         double chances = 0;
         double moved = 0;
+        double changed = 0;
         for (Option option : finding.options()) {
             Answer answer = finding.type() == AnswerType.SEVERAL_OF
                     ? new Answer.Several(List.of(option.id())) : new Answer.One(option.id());
@@ -100,8 +134,10 @@ public final class Lookahead {
             double chance = option.usual() * likelihood(now, after);
             chances += chance;
             moved += chance * distance(before, shares(after));
+            changed += after.verdict().course().equals(now.verdict().course()) ? 0 : chance;
         }
-        return chances == 0 ? 0 : moved / chances;
+        return chances == 0 ? new NextQuestion(finding, 0, 0)
+                : new NextQuestion(finding, moved / chances / (TALK_MINUTES + finding.minutes()), changed / chances);
     }
 
     /** How much more or less likely an answer is under the causes that now stand first. */

@@ -4,7 +4,6 @@ import java.util.List;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.WeighedEvidence;
-import org.apache.commons.text.WordUtils;
 
 /** An assessment as plain text. Says first what to do now. */
 public final class AssessmentText {
@@ -24,7 +23,8 @@ public final class AssessmentText {
     private void write(Assessment a, List<NextQuestion> next) {
         for (Assessment.StopFound s : a.stops()) {
             line("STOP: " + s.title(), "");
-            line(s.action(), "  ");
+            line("Now: " + s.action(), "     ");
+            line("Because: " + s.because(), "     ");
         }
         line("Job: " + a.job().id(), "");
         line("System: " + a.arrangement().title() + " (" + a.arrangement().status() + ")", "");
@@ -36,7 +36,7 @@ public final class AssessmentText {
         a.verdict().chief().flatMap(c -> c.evidence().stream().filter(e -> !e.isFor()).findFirst())
                 .ifPresent(e -> line("Against it: " + against(e), "  "));
         heading("What stands first");
-        a.causes().stream().filter(c -> c.probability() >= 0.1).limit(6).forEach(c -> line(String.format("%3d %%  %s (%s)",
+        a.worthShowing(0.1).stream().limit(6).forEach(c -> line(String.format("%3d %%  %s (%s)",
                 Math.round(c.probability() * 100), c.cause().title(), c.status()), "       "));
         if (!a.order().isEmpty()) {
             heading("Order of work");
@@ -64,6 +64,6 @@ public final class AssessmentText {
     }
 
     private void line(String words, String indent) {
-        out.append(WordUtils.wrap(words, width, "\n" + indent, true)).append('\n');
+        out.append(Wrap.to(width, "", indent, words)).append('\n');
     }
 }

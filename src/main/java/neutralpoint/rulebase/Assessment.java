@@ -50,6 +50,12 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
     /** One step of the order of work. */
     public record Step(Course course, Cause cause, String because) {}
 
+    /** Causes that something speaks for and that are at least this likely, best first. */
+    public List<CauseStanding> worthShowing(double leastProbability) {
+        return causes.stream().filter(c -> c.probability() >= leastProbability
+                && c.evidence().stream().anyMatch(WeighedEvidence::isFor)).toList();
+    }
+
     public Optional<CauseStanding> cause(String id) {
         return causes.stream().filter(c -> c.id().equals(id)).findFirst();
     }

@@ -56,7 +56,7 @@ public final class Assessor {
         }
     }
 
-    /** The causes and arrangements that some rule moves because of this finding. */
+    /** The causes and arrangements that some rule moves, and the courses one bars, because of this finding. */
     public List<String> movedBy(String finding) {
         return rules.movedBy(finding);
     }

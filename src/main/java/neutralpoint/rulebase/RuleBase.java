@@ -53,7 +53,7 @@ public final class RuleBase {
         return rules;
     }
 
-    /** The causes and arrangements that some rule moves because of this finding. */
+    /** The causes and arrangements that some rule moves, and the courses one bars, because of this finding. */
     public List<String> movedBy(String finding) {
         return moves.getOrDefault(finding, List.of());
     }
