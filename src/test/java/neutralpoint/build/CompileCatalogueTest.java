@@ -1,0 +1,70 @@
+package neutralpoint.build;
+
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import neutralpoint.document.BadInput;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A misspelt id anywhere in the rules ends the build with the file, the line and the nearest valid id. */
+class CompileCatalogueTest {
+    @TempDir
+    Path folder;
+
+    private void compileWithRule(String folderName, String text) throws IOException {
+        Path rules = folder.resolve("rules");
+        copyCatalogue(rules);
+        Files.createDirectories(rules.resolve(folderName));
+        Files.writeString(rules.resolve(folderName).resolve("trial.drl"), text);
+        CompileCatalogue.main(new String[] {rules.toString(), folder.resolve("out").toString()});
+    }
+
+    private static void copyCatalogue(Path rules) throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("rules/catalogue"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = rules.resolve(Path.of("rules").relativize(file));
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+    }
+
+    private static String rule(String when, String then) {
+        return "package rules.evidence;\n\nrule \"trial\"\n  @says(\"a\")\n  @because(\"b\")\n  @source(\"common-practice\")\n"
+                + "when\n  " + when + "\nthen\n  " + then + "\nend\n";
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aMisspeltIdIsNamed() {
+        String good = "$x : Observed(finding == \"bleed-water\", answer == \"black\")";
+        String then = "insert(Evidence.supports(\"sludge-throughout\", GOOD, $x));";
+        record Slip(String what, String rule, String says) {}
+        return Stream.of(
+                new Slip("finding", rule(good.replace("bleed-water", "bleed-watr"), then), "line 8: \"bleed-watr\" is not a known finding; did you mean \"bleed-water\"?"),
+                new Slip("answer", rule(good.replace("black", "blak"), then), "line 8: \"blak\" is not a known answer of bleed-water; did you mean \"black\"?"),
+                new Slip("cause", rule(good, then.replace("sludge-throughout", "sludge-everywhere")), "line 10: \"sludge-everywhere\" is not a known cause or arrangement"),
+                new Slip("source", rule(good, then).replace("common-practice", "comon-practice"), "did you mean \"common-practice\"?"),
+                new Slip("no because", rule(good, then).replace("  @because(\"b\")\n", ""), "needs @says, @because and @source"),
+                new Slip("package", rule(good, then).replace("rules.evidence", "rules.water"), "line 1: the package should be rules.evidence"))
+                .map(slip -> DynamicTest.dynamicTest(slip.what(), () -> {
+                    try (Stream<Path> old = Files.exists(folder.resolve("rules")) ? Files.walk(folder.resolve("rules")) : Stream.empty()) {
+                        old.sorted(java.util.Comparator.reverseOrder()).forEach(p -> p.toFile().delete());
+                    }
+                    assertThatThrownBy(() -> compileWithRule("evidence", slip.rule())).isInstanceOf(BadInput.class)
+                            .hasMessageContaining("trial.drl").hasMessageContaining(slip.says());
+                }));
+    }
+
+    @Test
+    void aSoundRulePasses() throws IOException {
+        compileWithRule("evidence", rule("$x : Observed(finding == \"bleed-water\", answer == \"black\")",
+                "insert(Evidence.supports(\"sludge-throughout\", GOOD, $x));"));
+        org.assertj.core.api.Assertions.assertThat(folder.resolve("out/neutralpoint/rule-count.txt")).hasContent("1");
+    }
+}
