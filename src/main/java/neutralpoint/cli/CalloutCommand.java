@@ -12,6 +12,7 @@ import neutralpoint.catalogue.JobCheck;
 import neutralpoint.console.Callout;
 import neutralpoint.console.TerminalScreen;
 import neutralpoint.consult.Lookahead;
+import neutralpoint.document.BadInput;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
@@ -34,20 +35,25 @@ final class CalloutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CompletableFuture<RuleBase> rules = CompletableFuture.supplyAsync(RuleBase::load);
+        if (file != null && Files.exists(file) && !Files.isWritable(file)) {
+            throw new BadInput(file + " is read-only, so answers could not be kept in it; copy it or choose another file.");
+        }
         Catalogue catalogue = CatalogueFiles.compiled();
         Path target = file == null ? unused() : file;
         Job job = Files.exists(target) ? new JobCheck(catalogue).read(target) : Job.begin(JobFile.nameOf(target));
-        CompletableFuture<Callout.Engine> engine = rules.thenApply(r -> {
-            Assessor assessor = new Assessor(r, catalogue);
-            Lookahead lookahead = new Lookahead(assessor, catalogue);
-            rehearse(assessor, lookahead, job);
-            return new Callout.Engine(assessor, lookahead);
-        });
         try (TerminalScreen screen = TerminalScreen.open(plain)) {
+            // Only now, with the terminal open: until the first question stands there it would slow it down.
+            CompletableFuture<Callout.Engine> engine = CompletableFuture.supplyAsync(() -> engine(catalogue, job));
             Job left = new Callout(screen, catalogue, engine::join, job, target).run();
             return engine.join().assessor().assess(left).stops().isEmpty() ? 0 : 1;
         }
+    }
+
+    private static Callout.Engine engine(Catalogue catalogue, Job job) {
+        Assessor assessor = new Assessor(RuleBase.load(), catalogue);
+        Lookahead lookahead = new Lookahead(assessor, catalogue);
+        rehearse(assessor, lookahead, job);
+        return new Callout.Engine(assessor, lookahead);
     }
 
     /** Looks ahead once on a guess, so that the first real question comes without a pause. */

@@ -1,12 +1,12 @@
 package neutralpoint.console;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
@@ -14,6 +14,7 @@ import neutralpoint.catalogue.Option;
 import neutralpoint.consult.Lookahead;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Json;
 import neutralpoint.document.Nearest;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
@@ -32,8 +33,11 @@ public final class Callout {
     private final Catalogue catalogue;
     private final Supplier<Engine> engine;
     private final AnswerWords words;
-    private final Path file;
+    private final Telling telling;
+    private Path file;
+    private boolean unsaved;
     private Job job;
+    private Job judged;
     private boolean left;
     /** The question last shown in full; asking it again after a command needs only its first line. */
     private String shown = "";
@@ -47,28 +51,46 @@ public final class Callout {
         this.catalogue = catalogue;
         this.engine = engine;
         this.words = new AnswerWords(new JobCheck(catalogue));
+        this.telling = new Telling(screen, catalogue);
         this.job = job;
         this.file = file;
     }
 
-    /** Holds the conversation; returns the job as it was left. */
+    /**
+     * Holds the conversation; returns the job as it was left.
+     *
+     * @throws BadInput at the end, if the job could not be saved; its text has then been shown
+     */
     public Job run() {
         screen.say("Neutral Point. Type a number or words; \"help\" lists what else you can type.");
         screen.say("This job is kept in " + file + " after every answer.");
         while (!left) {
             Optional<Finding> next = next();
             if (next.isEmpty()) {
-                verdict();
-                screen.say((announced.isEmpty() ? "Nothing left on site would change this."
-                        : "A stop stands, so no more is asked.")
-                        + " Type \"change\" and a finding to look at one again, or \"leave\".");
-                command(screen.ask("> ", COMMANDS), null);
+                end();
             } else {
                 ask(next.get());
             }
         }
+        if (unsaved) {
+            screen.say("This job is not saved. Copy the lines below into a file to keep it:");
+            screen.line(Json.pretty(JobFile.fields(job)));
+            throw new BadInput("The call-out could not be saved to " + file + "; give another file name.");
+        }
         screen.say("Kept in " + file + ".");
         return job;
+    }
+
+    /** Nothing more to ask: the verdict, once for each set of answers, and an open prompt. */
+    private void end() {
+        if (!job.equals(judged)) {
+            verdict();
+            judged = job;
+            screen.say((announced.isEmpty() ? "Nothing left on site would change this."
+                    : "A stop stands, so no more is asked.")
+                    + " Type \"change\" and a finding to look at one again, or \"leave\".");
+        }
+        command(screen.ask("> ", COMMANDS), null);
     }
 
     private Optional<Finding> next() {
@@ -118,7 +140,7 @@ public final class Callout {
     }
 
     private String hint(Finding finding) {
-        String now = job.answer(finding.id()).map(a -> " Now: " + shown(a) + ".").orElse("");
+        String now = job.answer(finding.id()).map(a -> " Now: " + Telling.shown(a) + ".").orElse("");
         return switch (finding.type()) {
             case SEVERAL_OF -> "Numbers with commas, or none." + now;
             case NUMBER -> "A number in " + finding.unit() + "." + now;
@@ -137,16 +159,16 @@ public final class Callout {
         try {
             switch (first) {
                 case "" -> screen.say("Type a number or a word, or \"help\".");
-                case "help" -> help();
+                case "help" -> telling.help();
                 case "leave" -> left = true;
-                case "save" -> save();
-                case "standing" -> standing(assess(job));
+                case "save" -> saveAs(rest);
+                case "standing" -> telling.standing(assess(job));
                 case "verdict" -> verdict();
-                case "reasons" -> reasons();
+                case "reasons" -> telling.reasons(assess(job));
                 case "back" -> back(finding);
                 case "change" -> change(rest);
-                case "how" -> how(finding);
-                case "why" -> why(finding);
+                case "how" -> telling.how(finding);
+                case "why" -> telling.why(finding, answer -> assess(job.with(finding.id(), answer)));
                 case "suppose" -> suppose(finding, rest);
                 case "unchecked" -> answer(finding, Answer.NOT_CHECKED);
                 default -> answer(finding, typed);
@@ -191,7 +213,27 @@ public final class Callout {
     }
 
     private void save() {
-        JobFile.write(file, job);
+        try {
+            JobFile.write(file, job);
+            unsaved = false;
+        } catch (BadInput e) {
+            unsaved = true;
+            screen.say(e.getMessage() + " Your answers are still here; \"save NAME.json\" keeps them elsewhere.");
+        }
+    }
+
+    private void saveAs(String name) {
+        if (!name.isBlank()) {
+            Path other = Path.of(name);
+            if (Files.exists(other)) {
+                throw new BadInput(name + " exists already; give a name that is not taken.");
+            }
+            file = other;
+        }
+        save();
+        if (!unsaved) {
+            screen.say("Kept in " + file + ".");
+        }
     }
 
     private void back(Finding finding) {
@@ -207,7 +249,7 @@ public final class Callout {
     private void change(String id) {
         if (!job.isAnswered(id)) {
             screen.say("Answered so far:");
-            job.answers().forEach((finding, answer) -> screen.say("  " + finding + ": " + shown(answer)));
+            job.answers().forEach((finding, answer) -> screen.say("  " + finding + ": " + Telling.shown(answer)));
             screen.say((id.isEmpty() ? "Type \"change\" and one of these names."
                     : "\"" + id + "\" has not been answered" + Nearest.hint(id, job.answers().keySet())));
         } else {
@@ -215,62 +257,12 @@ public final class Callout {
         }
     }
 
-    private void how(Finding finding) {
-        if (finding == null) {
-            screen.say("There is no question open.");
-            return;
-        }
-        screen.say(finding.how());
-        screen.say("About " + finding.minutes() + " min, " + finding.intrusive().replace('-', ' ')
-                + (finding.tools().isEmpty() ? "." : ". Needs: " + String.join(", ", finding.tools()) + "."));
-        finding.caution().map(catalogue::caution).ifPresent(c -> screen.say("Caution: " + c.text()));
-    }
-
-    private void why(Finding finding) {
-        if (finding == null || finding.options().isEmpty()) {
-            screen.say("Nothing can be said of this question's answers one by one.");
-            return;
-        }
-        screen.say("What each answer would do:");
-        for (Option option : finding.options()) {
-            Answer answer = finding.type() == AnswerType.SEVERAL_OF ? new Answer.Several(List.of(option.id()))
-                    : new Answer.One(option.id());
-            Assessment then = assess(job.with(finding.id(), answer));
-            screen.say("  " + option.say() + ": " + lead(then));
-        }
-    }
-
     private void suppose(Finding finding, String typed) {
         if (finding == null || typed.isBlank()) {
             screen.say("Type \"suppose\" and an answer, to see what it would do without giving it.");
-            return;
+        } else {
+            telling.supposed(assess(job.with(finding.id(), words.read(finding, typed))));
         }
-        Assessment then = assess(job.with(finding.id(), words.read(finding, typed)));
-        screen.say("If so: " + lead(then) + " Nothing has been recorded.");
-        standing(then);
-    }
-
-    private static String lead(Assessment a) {
-        return a.verdict().course().title() + a.verdict().chief().map(c -> ", for " + c.cause().title()
-                + " (" + Math.round(c.probability() * 100) + " in 100).").orElse(".");
-    }
-
-    private void standing(Assessment a) {
-        screen.say("System: " + a.arrangement().title() + " (" + a.arrangement().status() + ").");
-        for (Assessment.CauseStanding c : a.worthShowing(0.05).stream().limit(8).toList()) {
-            String bar = "#".repeat((int) Math.round(c.probability() * 10));
-            screen.say(String.format("%3d in 100 %-10s %s (%s)", Math.round(c.probability() * 100), bar,
-                    c.cause().title(), c.status()));
-        }
-        screen.say("Course so far: " + a.verdict().course().title() + ".");
-    }
-
-    private void reasons() {
-        assess(job).causes().stream().limit(3).forEach(c -> {
-            screen.say(c.cause().title() + " (" + c.status() + "):");
-            c.evidence().stream().limit(6).forEach(e ->
-                    screen.say(String.format("  %+.0f  %s %s", e.decibans(), e.rule().says(), e.rule().because())));
-        });
     }
 
     private void verdict() {
@@ -279,28 +271,7 @@ public final class Callout {
         screen.line(AssessmentText.of(a, engine.get().lookahead().rank(a, WORTH_ASKING), screen.width() - 1));
     }
 
-    private void help() {
-        List.of("how: how to check this", "why: what each answer would do", "standing: what is likely so far",
-                "reasons: how it got there", "back: the question before", "change NAME: an earlier answer",
-                "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
-                "verdict: the verdict as it stands", "save: keep the job now", "leave: keep the job and stop")
-                .forEach(l -> screen.say("  " + l));
-    }
-
     private Assessment assess(Job j) {
         return engine.get().assessor().assess(j);
-    }
-
-    private static String shown(Answer answer) {
-        if (answer instanceof Answer.One one) {
-            return one.choice();
-        }
-        if (answer instanceof Answer.Several several) {
-            return several.choices().isEmpty() ? "none" : String.join(", ", several.choices());
-        }
-        if (answer instanceof Answer.Reading reading) {
-            return reading.value() + " " + reading.unit();
-        }
-        return answer instanceof Answer.ByRadiator by ? by.choices().toString() : "not checked";
     }
 }

@@ -9,9 +9,14 @@ import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.core.util.Separators;
 
 /** Writes maps, lists, strings and numbers as JSON, fields in the order of the map. */
 public final class Json {
+    private static final Separators SEPARATORS = Separators.createDefaultInstance()
+            .withObjectNameValueSpacing(Separators.Spacing.AFTER)
+            .withArrayEmptySeparator("").withObjectEmptySeparator("");
+
     private Json() {}
 
     /** On one line, for JSON Lines. */
@@ -22,7 +27,7 @@ public final class Json {
     /** Indented, with a line break at the end, for files. */
     public static String pretty(Object value) {
         DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-        PrettyPrinter printer = new DefaultPrettyPrinter().withArrayIndenter(indent).withObjectIndenter(indent);
+        PrettyPrinter printer = new DefaultPrettyPrinter(SEPARATORS).withArrayIndenter(indent).withObjectIndenter(indent);
         ObjectWriteContext context = new ObjectWriteContext.Base() {
             @Override
             public PrettyPrinter getPrettyPrinter() {

@@ -7,6 +7,8 @@ import neutralpoint.rulebase.WeighedEvidence;
 
 /** An assessment as plain text. Says first what to do now. */
 public final class AssessmentText {
+    private static final int REASONS = 3;
+
     private final int width;
     private final StringBuilder out = new StringBuilder();
 
@@ -32,9 +34,8 @@ public final class AssessmentText {
         heading("Course: " + a.verdict().course().title());
         a.verdict().chief().ifPresent(c -> line("For: " + c.cause().title() + " (" + c.status() + ", "
                 + Math.round(c.probability() * 100) + " in 100)", ""));
-        a.verdict().because().stream().limit(5).forEach(b -> line("- " + b, "  "));
-        a.verdict().chief().flatMap(c -> c.evidence().stream().filter(e -> !e.isFor()).findFirst())
-                .ifPresent(e -> line("Against it: " + against(e), "  "));
+        a.verdict().because().stream().limit(REASONS).forEach(b -> line("- " + b, "  "));
+        a.verdict().chief().ifPresent(this::evidence);
         heading("What stands first");
         a.worthShowing(0.1).stream().limit(6).forEach(c -> line(String.format("%3d %%  %s (%s)",
                 Math.round(c.probability() * 100), c.cause().title(), c.status()), "       "));
@@ -51,11 +52,18 @@ public final class AssessmentText {
         if (next.isEmpty()) {
             line("Nothing left to ask would change this.", "");
         }
-        next.forEach(q -> line("- " + q.finding().ask() + " (" + q.finding().minutes() + " min)", "  "));
+        next.forEach(q -> line("- " + q.finding().ask() + " (" + q.finding().minutes() + " min; "
+                + (q.changesCourse() > 0 ? "could change the course" : "would not change the course") + ")", "  "));
     }
 
-    private static String against(WeighedEvidence e) {
-        return e.rule().says();
+    private void evidence(Assessment.CauseStanding chief) {
+        chief.evidence().stream().filter(WeighedEvidence::isFor).limit(REASONS).forEach(e -> line(weighed(e), "       "));
+        chief.evidence().stream().filter(e -> !e.isFor()).findFirst().ifPresentOrElse(e -> line(weighed(e), "       "),
+                () -> line("Nothing found speaks against it.", ""));
+    }
+
+    private static String weighed(WeighedEvidence e) {
+        return String.format("%+5.0f  %s", e.decibans(), e.rule().says());
     }
 
     private void heading(String words) {

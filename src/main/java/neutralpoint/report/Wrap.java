@@ -8,12 +8,12 @@ public final class Wrap {
 
     public static String to(int width, String first, String rest, String words) {
         int indent = Math.max(first.length(), rest.length());
-        return first + WordUtils.wrap(words.strip(), width - indent, "\n", true).replace("\n", "\n" + rest);
+        return first + WordUtils.wrap(words.stripTrailing(), width - indent, "\n", true).replace("\n", "\n" + rest);
     }
 
     /** Wraps with the indent the words already begin with, the following lines two columns deeper. */
     public static String keepingIndent(int width, String words) {
         String indent = words.substring(0, words.length() - words.stripLeading().length());
-        return to(width, indent, indent.isEmpty() ? "" : indent + "   ", words);
+        return to(width, indent, indent.isEmpty() ? "" : indent + "   ", words.stripLeading());
     }
 }

@@ -1,0 +1,100 @@
+package neutralpoint.console;
+
+import java.util.List;
+import java.util.function.Function;
+import neutralpoint.catalogue.AnswerType;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Option;
+import neutralpoint.job.Answer;
+import neutralpoint.rulebase.Assessment;
+
+/** What is told at a prompt without anything being answered: how, why, where things stand. */
+final class Telling {
+    private final Screen screen;
+    private final Catalogue catalogue;
+
+    Telling(Screen screen, Catalogue catalogue) {
+        this.screen = screen;
+        this.catalogue = catalogue;
+    }
+
+    /** How to check a finding, what it takes and what to mind. */
+    void how(Finding finding) {
+        if (finding == null) {
+            screen.say("There is no question open.");
+            return;
+        }
+        screen.say(finding.how());
+        screen.say("About " + finding.minutes() + " min, " + finding.intrusive().replace('-', ' ')
+                + (finding.tools().isEmpty() ? "." : ". Needs: " + String.join(", ", finding.tools()) + "."));
+        finding.caution().map(catalogue::caution).ifPresent(c -> screen.say("Caution: " + c.text()));
+    }
+
+    /** What each answer would do to the verdict. */
+    void why(Finding finding, Function<Answer, Assessment> suppose) {
+        if (finding == null || finding.options().isEmpty()) {
+            screen.say("Nothing can be said of this question's answers one by one.");
+            return;
+        }
+        screen.say("What each answer would do:");
+        for (Option option : finding.options()) {
+            Answer answer = finding.type() == AnswerType.SEVERAL_OF ? new Answer.Several(List.of(option.id()))
+                    : new Answer.One(option.id());
+            screen.say("  " + option.say() + ": " + lead(suppose.apply(answer)));
+        }
+    }
+
+    /** Where things would stand if an answer were given. */
+    void supposed(Assessment then) {
+        screen.say("If so: " + lead(then) + " Nothing has been recorded.");
+        standing(then);
+    }
+
+    private static String lead(Assessment a) {
+        return a.verdict().course().title() + a.verdict().chief().map(c -> ", for " + c.cause().title()
+                + " (" + Math.round(c.probability() * 100) + " in 100).").orElse(".");
+    }
+
+    /** The causes worth showing, ranked, each with a bar. */
+    void standing(Assessment a) {
+        screen.say("System: " + a.arrangement().title() + " (" + a.arrangement().status() + ").");
+        for (Assessment.CauseStanding c : a.worthShowing(0.05).stream().limit(8).toList()) {
+            String bar = "#".repeat((int) Math.round(c.probability() * 10));
+            screen.say(String.format("%3d in 100 %-10s %s (%s)", Math.round(c.probability() * 100), bar,
+                    c.cause().title(), c.status()));
+        }
+        screen.say("Course so far: " + a.verdict().course().title() + ".");
+    }
+
+    /** How the first three causes came to stand where they do. */
+    void reasons(Assessment a) {
+        a.worthShowing(0.05).stream().limit(3).forEach(c -> {
+            screen.say(c.cause().title() + " (" + c.status() + "):");
+            c.evidence().stream().limit(6).forEach(e ->
+                    screen.say(String.format("  %+.0f  %s %s", e.decibans(), e.rule().says(), e.rule().because())));
+        });
+    }
+
+    void help() {
+        List.of("how: how to check this", "why: what each answer would do", "standing: what is likely so far",
+                "reasons: how it got there", "back: the question before", "change NAME: an earlier answer",
+                "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
+                "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
+                .forEach(l -> screen.say("  " + l));
+    }
+
+    /** An answer in words. */
+    static String shown(Answer answer) {
+        if (answer instanceof Answer.One one) {
+            return one.choice();
+        }
+        if (answer instanceof Answer.Several several) {
+            return several.choices().isEmpty() ? "none" : String.join(", ", several.choices());
+        }
+        if (answer instanceof Answer.Reading reading) {
+            return reading.value() + " " + reading.unit();
+        }
+        return answer instanceof Answer.ByRadiator by ? by.choices().toString() : "not checked";
+    }
+}
