@@ -44,8 +44,9 @@ final class CalloutCommand implements Callable<Integer> {
         try (TerminalScreen screen = TerminalScreen.open(plain)) {
             // Only now, with the terminal open: until the first question stands there it would slow it down.
             CompletableFuture<Callout.Engine> engine = CompletableFuture.supplyAsync(() -> engine(catalogue, job));
-            Job left = new Callout(screen, catalogue, engine::join, job, target).run();
-            return engine.join().assessor().assess(left).stops().isEmpty() ? 0 : 1;
+            Callout callout = new Callout(screen, catalogue, engine::join, job, target);
+            callout.run();
+            return callout.stopStands() ? 1 : 0;
         }
     }
 

@@ -81,6 +81,11 @@ public final class Callout {
         return job;
     }
 
+    /** True when the last answers left a red line standing. */
+    public boolean stopStands() {
+        return !announced.isEmpty();
+    }
+
     /** Nothing more to ask: the verdict, once for each set of answers, and an open prompt. */
     private void end() {
         if (!job.equals(judged)) {
