@@ -102,10 +102,14 @@ public final class Callout {
         if (job.asking().isPresent()) {
             return job.asking().map(catalogue::finding);
         }
-        for (String first : List.of(Catalogue.RED_LINES, Catalogue.COMPLAINT)) {
-            if (!job.isAnswered(first)) {
-                return Optional.of(catalogue.finding(first));
-            }
+        if (!job.isAnswered(Catalogue.RED_LINES)) {
+            return Optional.of(catalogue.finding(Catalogue.RED_LINES));
+        }
+        // With no red line in sight the complaint can be asked while the rules are still loading.
+        boolean danger = job.answer(Catalogue.RED_LINES)
+                .filter(a -> a instanceof Answer.Several several && !several.choices().isEmpty()).isPresent();
+        if (!danger && !job.isAnswered(Catalogue.COMPLAINT)) {
+            return Optional.of(catalogue.finding(Catalogue.COMPLAINT));
         }
         Assessment now = assess(job);
         announceStops(now);

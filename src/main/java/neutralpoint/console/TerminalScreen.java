@@ -25,7 +25,7 @@ public final class TerminalScreen implements Screen {
     private List<String> words = List.of();
     private final LineReader reader;
 
-    private TerminalScreen(Terminal terminal, boolean colour) {
+    TerminalScreen(Terminal terminal, boolean colour) {
         this.terminal = terminal;
         this.colour = colour;
         this.reader = LineReaderBuilder.builder().terminal(terminal)

@@ -25,21 +25,21 @@ class LedgerTest {
 
     @Test
     void twoObservationsOfOneFamilyCountTheStrongerInFullAndTheOtherAQuarter() {
-        Ledger ledger = ledger(0, supports("water/colour", Strength.GOOD), supports("water/magnet", Strength.SOME));
+        Ledger ledger = ledger(0, List.of(supports("water/colour", Strength.GOOD), supports("water/magnet", Strength.SOME)));
 
         assertThat(ledger.decibans()).isEqualTo(6.75, within(EXACT)); // 6 + 3/4
     }
 
     @Test
     void twoObservationsOfDifferentFamiliesCountInFull() {
-        Ledger ledger = ledger(0, supports("water/colour", Strength.GOOD), supports("noise/kettling", Strength.SOME));
+        Ledger ledger = ledger(0, List.of(supports("water/colour", Strength.GOOD), supports("noise/kettling", Strength.SOME)));
 
         assertThat(ledger.decibans()).isEqualTo(9, within(EXACT)); // 6 + 3
     }
 
     @Test
     void whatSpeaksAgainstIsTakenOff() {
-        Ledger ledger = ledger(0, against("water/colour", Strength.STRONG));
+        Ledger ledger = ledger(0, List.of(against("water/colour", Strength.STRONG)));
 
         assertThat(ledger.decibans()).isEqualTo(-10, within(EXACT));
         assertThat(Ledger.probability(ledger.decibans())).isEqualTo(1.0 / 11, within(EXACT));
@@ -47,15 +47,15 @@ class LedgerTest {
 
     @Test
     void aFamilyIsDampedOnEachSideByItself() {
-        Ledger ledger = ledger(0, supports("water/colour", Strength.GOOD), against("water/magnet", Strength.STRONG),
-                against("water/smell", Strength.SOME));
+        Ledger ledger = ledger(0, List.of(supports("water/colour", Strength.GOOD), against("water/magnet", Strength.STRONG),
+                against("water/smell", Strength.SOME)));
 
         assertThat(ledger.decibans()).isEqualTo(-4.75, within(EXACT)); // 6 - 10 - 3/4
     }
 
     @Test
     void thePriorIsWhereTheSumBegins() {
-        Ledger ledger = ledger(-13, supports("water/colour", Strength.GOOD), against("noise/kettling", Strength.SLIGHT));
+        Ledger ledger = ledger(-13, List.of(supports("water/colour", Strength.GOOD), against("noise/kettling", Strength.SLIGHT)));
 
         assertThat(ledger.decibans()).isEqualTo(-8, within(EXACT)); // -13 + 6 - 1
     }
@@ -65,16 +65,16 @@ class LedgerTest {
         Derived<Evidence> some = supports("water/magnet", Strength.SOME);
         Derived<Evidence> good = supports("water/colour", Strength.GOOD);
 
-        assertThat(ledger(0, some, good).decibans()).isEqualTo(ledger(0, good, some).decibans());
-        assertThat(ledger(0, some, good).entries()).extracting(WeighedEvidence::decibans).containsExactly(6.0, 0.75);
+        assertThat(ledger(0, List.of(some, good)).decibans()).isEqualTo(ledger(0, List.of(good, some)).decibans());
+        assertThat(ledger(0, List.of(some, good)).entries()).extracting(WeighedEvidence::decibans).containsExactly(6.0, 0.75);
     }
 
     @Test
     void oneMoreSupportingObservationNeverLowersTheSum() {
         Derived<Evidence> first = supports("water/colour", Strength.SLIGHT);
         for (Strength strength : Strength.values()) {
-            assertThat(ledger(0, first, supports("water/magnet", strength)).decibans())
-                    .isGreaterThan(ledger(0, first).decibans());
+            assertThat(ledger(0, List.of(first, supports("water/magnet", strength))).decibans())
+                    .isGreaterThan(ledger(0, List.of(first)).decibans());
         }
     }
 
@@ -84,7 +84,7 @@ class LedgerTest {
         List<Derived<Evidence>> contrary = List.of(settles, against("noise/kettling", Strength.DECISIVE),
                 against("pump/hum", Strength.DECISIVE), against("loft/level", Strength.DECISIVE));
 
-        Ledger ledger = Ledger.of(0, contrary, LedgerTest::family);
+        Ledger ledger = ledger(0, contrary);
 
         assertThat(ledger.decibans()).as("the sum alone is strongly against").isEqualTo(-40, within(EXACT));
         assertThat(ledger.has(Evidence.Kind.SETTLES)).isTrue();
@@ -121,9 +121,8 @@ class LedgerTest {
         return CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family).get(0);
     }
 
-    @SafeVarargs
-    private static Ledger ledger(int prior, Derived<Evidence>... evidence) {
-        return Ledger.of(prior, List.of(evidence), LedgerTest::family);
+    private static Ledger ledger(int prior, List<Derived<Evidence>> evidence) {
+        return Ledger.of(prior, evidence, LedgerTest::family);
     }
 
     /** In these examples a finding is named family/finding. */

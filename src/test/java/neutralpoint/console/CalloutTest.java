@@ -1,0 +1,296 @@
+package neutralpoint.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import neutralpoint.Shared;
+import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.JobCheck;
+import neutralpoint.catalogue.Option;
+import neutralpoint.consult.Lookahead;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+import neutralpoint.rulebase.Assessment;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Consultations answered by a script. Every call-out begins with the same four questions: red
+ * lines, the complaint, how the heating is filled and how the hot water is made.
+ */
+class CalloutTest {
+    private static final String RED_LINES = ask("red-lines");
+    private static final String COMPLAINT = ask("complaint");
+    private static final String FILLED = ask("heating-filled-by");
+    private static final String HOT_WATER = ask("hot-water-made-by");
+
+    @TempDir
+    private Path folder;
+    private ScriptedScreen screen;
+
+    @Test
+    void aQuestionIsAnsweredByTheNumberOfAnAnswer() {
+        Job job = consult("none", "7", "1");
+
+        assertThat(job.answers()).containsEntry("red-lines", new Answer.Several(List.of()))
+                .containsEntry("complaint", new Answer.Several(List.of("all-lukewarm")))
+                .containsEntry("heating-filled-by", new Answer.One("loft-tank"));
+        assertThat(screen.headings()).containsExactly(RED_LINES, COMPLAINT, FILLED, HOT_WATER);
+    }
+
+    @Test
+    void severalNumbersAreGivenWithCommas() {
+        Job job = consult("none", "1, 5,17");
+
+        assertThat(job.answer("complaint")).contains(
+                new Answer.Several(List.of("radiators-cold-at-base", "downstairs-cold", "discoloured-water")));
+    }
+
+    @Test
+    void aQuestionIsAnsweredByAWordOfAnAnswer() {
+        Job job = consult("none", "7", "Shared", "makes it on demand");
+
+        assertThat(job.answers()).as("the beginning of its name, in capitals or not")
+                .containsEntry("heating-filled-by", new Answer.One("shared-tank"));
+        assertThat(job.answers()).as("words of what is shown")
+                .containsEntry("hot-water-made-by", new Answer.One("on-demand"));
+    }
+
+    @Test
+    void theComplaintMayBeGivenInTheHouseholdersWords() {
+        Job job = consult("none", "overflow loft");
+
+        assertThat(job.answer("complaint")).contains(new Answer.Several(List.of("feed-tank-overflow")));
+        assertThat(screen.after("overflow loft")).first().asString()
+                .as("says how it was understood").startsWith("Taken as: loft tank overflows");
+    }
+
+    @Test
+    void aComplaintThatFitsSeveralIsOfferedToChooseFrom() {
+        Job job = consult("none", "radiators are cold", "2");
+
+        assertThat(String.join("\n", screen.after("radiators are cold"))).contains("Close to that:",
+                "radiators cold along the bottom", "radiators cold at the top").doesNotContain("kettle");
+        assertThat(job.answer("complaint")).contains(new Answer.Several(List.of("radiators-cold-at-top")));
+    }
+
+    @Test
+    void aComplaintThatMeansNothingIsAskedForAgain() {
+        Job job = consult("none", "purple giraffe");
+
+        assertThat(screen.after("purple giraffe")).containsExactly(
+                "No complaint is close to \"purple giraffe\"; type a number from the list.", COMPLAINT);
+        assertThat(job.isAnswered("complaint")).isFalse();
+    }
+
+    @Test
+    void aWrongAnswerIsChanged() {
+        Job job = consult("none", "7", "filling-loop", "change complaint", "8");
+
+        assertThat(screen.after("change complaint")).as("the question again, with the answer it has").contains(COMPLAINT)
+                .last().asString().endsWith("Now: all-lukewarm.");
+        assertThat(job.answer("complaint")).contains(new Answer.Several(List.of("no-heating")));
+        assertThat(job.answers().keySet()).as("nothing else is lost, and the order stays")
+                .containsExactly("red-lines", "complaint", "heating-filled-by");
+        assertThat(screen.headings()).as("then on from where it was left").last().isEqualTo(HOT_WATER);
+    }
+
+    @Test
+    void changeWithoutAKnownNameListsWhatWasAnswered() {
+        consult("none", "7", "change complain");
+
+        assertThat(screen.after("change complain")).contains("  red-lines: none", "  complaint: all-lukewarm")
+                .anySatisfy(line -> assertThat(line).contains("\"complain\" has not been answered").contains("\"complaint\""));
+    }
+
+    @Test
+    void backAsksTheQuestionBeforeAgain() {
+        Job job = consult("none", "7", "back", "8");
+
+        assertThat(screen.headings()).containsExactly(RED_LINES, COMPLAINT, FILLED, COMPLAINT, FILLED);
+        assertThat(job.answer("complaint")).contains(new Answer.Several(List.of("no-heating")));
+    }
+
+    @Test
+    void backCanBeTypedUntilTheFirstQuestion() {
+        consult("none", "7", "back", "back", "back");
+
+        assertThat(screen.headings()).containsExactly(RED_LINES, COMPLAINT, FILLED, COMPLAINT, RED_LINES, RED_LINES);
+    }
+
+    @Test
+    void supposingLeavesNoTrace() throws IOException {
+        Job without = consult("none", "7");
+        String saved = Files.readString(file());
+
+        Job with = consult(without, "suppose filling-loop");
+
+        assertThat(String.join("\n", screen.after("suppose filling-loop")))
+                .contains("If so: ", "Nothing has been recorded.", "Course so far: ");
+        assertThat(screen.headings()).as("the same question stays open").containsExactly(FILLED, FILLED);
+        assertThat(with).isEqualTo(without);
+        assertThat(Files.readString(file())).isEqualTo(saved);
+    }
+
+    @Test
+    void uncheckedLeavesAQuestionOpenAndGoesOn() {
+        Job job = consult("none", "7", "unchecked");
+
+        assertThat(job.answer("heating-filled-by")).contains(Answer.NOT_CHECKED);
+        assertThat(saved().answer("heating-filled-by")).contains(Answer.NOT_CHECKED);
+        assertThat(screen.headings()).as("it is not asked again").containsExactly(RED_LINES, COMPLAINT, FILLED, HOT_WATER);
+    }
+
+    @Test
+    void aWordThatFitsSeveralAnswersIsNotGuessedAt() {
+        Job job = consult("none", "7", "loop");
+
+        assertThat(screen.after("loop")).containsExactly(
+                "\"loop\" fits 2 answers; type the number of the one you mean.", FILLED);
+        assertThat(job.isAnswered("heating-filled-by")).isFalse();
+    }
+
+    @Test
+    void aNumberThatIsNotOnTheListIsRefused() {
+        Job job = consult("none", "7", "5", "0");
+
+        assertThat(screen.after("5")).containsExactly("There is no answer 5 here; choose 1 to 4.", FILLED);
+        assertThat(screen.after("0")).containsExactly("There is no answer 0 here; choose 1 to 4.", FILLED);
+        assertThat(job.isAnswered("heating-filled-by")).isFalse();
+    }
+
+    @Test
+    void aReadingThatCannotBeIsRefused() {
+        Job begun = Job.begin("test").with("system-age-years", new Answer.Reading(12, "years"));
+
+        Job job = consult(begun, "change system-age-years", "none", "7", "change system-age-years", "200", "20");
+
+        assertThat(screen.after("200")).first().asString().contains("cannot be 200 years").contains("between 0 and 80 years");
+        assertThat(job.answer("system-age-years")).contains(new Answer.Reading(20, "years"));
+    }
+
+    @Test
+    void theEndOfInputLeavesAFileThatResumesAtTheSameQuestion() {
+        Job left = consult("none", "7", "filling-loop", "cylinder");
+        String open = screen.headings().get(screen.headings().size() - 1);
+        assertThat(open).isNotIn(RED_LINES, COMPLAINT, FILLED, HOT_WATER);
+
+        Job resumed = consult(saved());
+
+        assertThat(screen.headings()).containsExactly(open);
+        assertThat(resumed.answers()).isEqualTo(left.answers());
+    }
+
+    @Test
+    void aStopIsShownBeforeAnythingElse() {
+        consult("none", "7", "change red-lines", "gas-smell");
+
+        List<String> shown = screen.after("gas-smell");
+        assertThat(shown.get(0)).isEqualTo("STOP: Smell of gas");
+        assertThat(shown.get(1)).startsWith("Now: ").contains("ring the emergency line");
+        assertThat(shown.get(2)).startsWith("Because: ");
+        assertThat(screen.headings()).as("and nothing more is asked").last().isEqualTo("STOP: Smell of gas");
+        assertThat(shown).last().asString().contains("A stop stands");
+    }
+
+    @Test
+    void aStopThatWasAMistakeIsTakenBackByChange() {
+        Job job = consult("none", "7", "change red-lines", "gas-smell", "change red-lines", "none");
+
+        assertThat(Shared.ASSESSOR.assess(job).stops()).isEmpty();
+        assertThat(screen.headings()).as("the consultation goes on").last().isEqualTo(FILLED);
+    }
+
+    @Test
+    void helpNamesEveryWordThatCanBeTyped() {
+        consult("help");
+
+        assertThat(commands()).contains("how", "leave").filteredOn(command -> !command.equals("help"))
+                .allSatisfy(command -> assertThat(screen.after("help"))
+                        .anySatisfy(line -> assertThat(line.strip()).matches(command + "\\b.*: .+")));
+    }
+
+    @Test
+    void howSaysHowToCheckAndHowLongItTakes() {
+        consult("none", "7", "how");
+
+        assertThat(screen.after("how")).containsExactly(Shared.CATALOGUE.finding("heating-filled-by").how(),
+                "About 3 min, hands off.", FILLED);
+    }
+
+    @Test
+    void whySaysWhatEachAnswerWouldDo() {
+        consult("none", "feed-tank-overflow", "why");
+
+        List<String> courses = Shared.CATALOGUE.courses().values().stream().map(c -> c.title()).toList();
+        for (Option option : Shared.CATALOGUE.finding("heating-filled-by").options()) {
+            assertThat(screen.after("why")).filteredOn(line -> line.contains(option.say())).as(option.id()).singleElement()
+                    .asString().containsAnyOf(courses.toArray(String[]::new));
+        }
+    }
+
+    @Test
+    void standingAndReasonsTellWhatIsLikelyAndWhatSpeaksForIt() {
+        Job job = new JobCheck(Shared.CATALOGUE).read(Path.of("cases/hawthorn-row.json"));
+        Assessment.CauseStanding chief = Shared.ASSESSOR.assess(job).verdict().chief().orElseThrow();
+
+        consult(job, "standing", "reasons");
+
+        assertThat(screen.after("standing")).first().asString().startsWith("System: ");
+        assertThat(screen.after("standing")).anySatisfy(line -> assertThat(line).contains(" in 100 ", chief.cause().title()));
+        assertThat(screen.after("standing")).contains("Course so far: Full flush.");
+        assertThat(String.join("\n", screen.after("reasons"))).contains(chief.cause().title(),
+                chief.evidence().get(0).rule().says(), chief.evidence().get(0).rule().because());
+    }
+
+    @Test
+    void noAnswerIsMistakenForACommand() {
+        consult();
+        List<String> commands = commands();
+        assertThat(commands).contains("back", "help", "leave");
+
+        for (Finding finding : Shared.CATALOGUE.findings().values()) {
+            assertThat(finding.options()).as(finding.id()).flatExtracting(CalloutTest::firstWords).doesNotContainAnyElementsOf(commands);
+        }
+    }
+
+    /** The words that decide what a typed answer is taken for: its name, and the first word of what is shown. */
+    private static List<String> firstWords(Option option) {
+        return Stream.of(option.id(), option.say().split("\\W+", 2)[0].toLowerCase(Locale.ROOT)).toList();
+    }
+
+    /** Words offered at the first question that are no answers to it. */
+    private List<String> commands() {
+        List<String> commands = new ArrayList<>(screen.offered());
+        commands.removeAll(Shared.CATALOGUE.finding("red-lines").optionIds());
+        return commands;
+    }
+
+    private Job consult(String... typed) {
+        return consult(Job.begin("test"), typed);
+    }
+
+    private Job consult(Job job, String... typed) {
+        screen = new ScriptedScreen(typed);
+        Callout.Engine engine = new Callout.Engine(Shared.ASSESSOR, new Lookahead(Shared.ASSESSOR, Shared.CATALOGUE));
+        return new Callout(screen, Shared.CATALOGUE, () -> engine, job, file()).run();
+    }
+
+    private Path file() {
+        return folder.resolve("test.json");
+    }
+
+    private Job saved() {
+        return new JobCheck(Shared.CATALOGUE).read(file());
+    }
+
+    private static String ask(String finding) {
+        return Shared.CATALOGUE.finding(finding).ask();
+    }
+}
