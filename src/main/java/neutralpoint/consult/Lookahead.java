@@ -70,8 +70,7 @@ public final class Lookahead {
      * enough to change the course.
      */
     public Optional<NextQuestion> next(Assessment now) {
-        if (now.stops().stream().anyMatch(s -> s.course().equals(now.verdict().course().id())
-                && !now.verdict().course().wet())) {
+        if (now.isReferredByStop()) {
             return Optional.empty();
         }
         List<NextQuestion> open = rank(now, LOOKED_INTO);

@@ -29,14 +29,16 @@ public final class AssessmentText {
             line("Because: " + s.because(), "     ");
         }
         line("Job: " + a.job().id(), "");
-        line("System: " + a.arrangement().title() + " (" + a.arrangement().status() + ")", "");
+        line("System: " + system(a.arrangement()), "");
         a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));
         heading("Course: " + a.verdict().course().title());
         a.verdict().chief().ifPresent(c -> line("For: " + c.cause().title() + " (" + c.status() + ", "
                 + Math.round(c.probability() * 100) + " in 100)", ""));
         a.verdict().because().stream().limit(REASONS).forEach(b -> line("- " + b, "  "));
         a.verdict().chief().ifPresent(this::evidence);
-        heading("What stands first");
+        if (!a.worthShowing(0.1).isEmpty()) {
+            heading("What stands first");
+        }
         a.worthShowing(0.1).stream().limit(6).forEach(c -> line(String.format("%3d %%  %s (%s)",
                 Math.round(c.probability() * 100), c.cause().title(), c.status()), "       "));
         if (!a.order().isEmpty()) {
@@ -49,11 +51,20 @@ public final class AssessmentText {
         heading("Cautions");
         a.cautions().forEach(c -> line("- " + c.text() + " (" + c.authority() + ")", "  "));
         heading("Not checked, and could still matter");
-        if (next.isEmpty()) {
+        if (a.isReferredByStop()) {
+            line("No answer changes this until it has been made safe.", "");
+        } else if (next.isEmpty()) {
             line("Nothing left to ask would change this.", "");
+        } else {
+            next.forEach(q -> line("- " + q.finding().ask() + " (" + q.finding().minutes() + " min; "
+                    + (q.changesCourse() > 0 ? "could change the course" : "would not change the course") + ")", "  "));
         }
-        next.forEach(q -> line("- " + q.finding().ask() + " (" + q.finding().minutes() + " min; "
-                + (q.changesCourse() > 0 ? "could change the course" : "would not change the course") + ")", "  "));
+    }
+
+    /** An arrangement that is a mere guess is not named as if it were known. */
+    private static String system(Assessment.System system) {
+        return system.status().equals("unclear") ? "not clear yet; most like " + system.title().toLowerCase(java.util.Locale.ROOT)
+                : system.title() + " (" + system.status() + ")";
     }
 
     private void evidence(Assessment.CauseStanding chief) {

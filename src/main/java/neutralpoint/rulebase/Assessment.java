@@ -56,6 +56,11 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
                 && c.evidence().stream().anyMatch(WeighedEvidence::isFor)).toList();
     }
 
+    /** True when a red line stands that somebody else must clear. */
+    public boolean isReferredByStop() {
+        return stops.stream().anyMatch(s -> s.course().equals("refer"));
+    }
+
     public Optional<CauseStanding> cause(String id) {
         return causes.stream().filter(c -> c.id().equals(id)).findFirst();
     }

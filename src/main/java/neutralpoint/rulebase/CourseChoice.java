@@ -64,7 +64,7 @@ final class CourseChoice {
             because.addAll(chosen.because());
             chief.get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
                     .map(e -> e.rule().because()).forEach(because::add);
-        } else {
+        } else if (stops.isEmpty()) {
             because.add("Nothing found so far points to a fault strongly enough to open the system.");
         }
         if (refer.isPresent()) {

@@ -200,6 +200,13 @@ class CalloutTest {
     }
 
     @Test
+    void aStopIsShownBeforeTheComplaintIsAskedFor() {
+        consult("gas-smell");
+
+        assertThat(screen.after("gas-smell")).first().isEqualTo("STOP: Smell of gas");
+    }
+
+    @Test
     void aStopThatWasAMistakeIsTakenBackByChange() {
         Job job = consult("none", "7", "change red-lines", "gas-smell", "change red-lines", "none");
 
