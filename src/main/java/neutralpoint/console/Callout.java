@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
@@ -27,6 +28,10 @@ import neutralpoint.rulebase.Assessor;
 public final class Callout {
     private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change",
             "unchecked", "suppose", "verdict", "save", "leave", "help");
+    /** Commands that may be followed by more words. */
+    private static final Set<String> WITH_WORDS = Set.of("change", "suppose", "save");
+    private static final int LONG_LIST = 8;
+    private static final String ANSWER = "answer";
     private static final int WORTH_ASKING = 3;
 
     private final Screen screen;
@@ -77,7 +82,7 @@ public final class Callout {
             screen.line(Json.pretty(JobFile.fields(job)));
             throw new BadInput("The call-out could not be saved to " + file + "; give another file name.");
         }
-        screen.say("Kept in " + file + ".");
+        screen.say(job.answers().isEmpty() ? "Nothing was answered, so nothing was kept." : "Kept in " + file + ".");
         return job;
     }
 
@@ -139,7 +144,8 @@ public final class Callout {
             for (int i = 0; i < finding.options().size(); i++) {
                 screen.say(String.format("%3d  %s", i + 1, finding.options().get(i).say()));
             }
-            screen.say(hint(finding));
+            // A long list scrolls its own question off a small screen, so it is asked again below.
+            screen.say((finding.options().size() > LONG_LIST ? finding.ask() + " " : "") + hint(finding));
             shown = finding.id() + job.answer(finding.id());
         }
         List<String> completions = new ArrayList<>(finding.optionIds());
@@ -165,6 +171,10 @@ public final class Callout {
         }
         String first = typed.split("\\s+", 2)[0].toLowerCase(Locale.ROOT);
         String rest = typed.contains(" ") ? typed.split("\\s+", 2)[1] : "";
+        if (!rest.isEmpty() && !WITH_WORDS.contains(first)) {
+            // "back boiler bangs" is something a householder says, not the command "back".
+            first = ANSWER;
+        }
         try {
             switch (first) {
                 case "" -> screen.say("Type a number or a word, or \"help\".");
@@ -190,7 +200,7 @@ public final class Callout {
     private void answer(Finding finding, String typed) {
         if (finding == null) {
             screen.say("\"" + typed + "\" is not understood here; \"help\" lists what is.");
-        } else if (finding.id().equals(Catalogue.COMPLAINT) && typed.matches(".*[a-zA-Z].*") && !typed.equals("none")) {
+        } else if (finding.id().equals(Catalogue.COMPLAINT) && typed.matches("[^\\d,]*[a-zA-Z][^\\d,]*") && !typed.equalsIgnoreCase("none")) {
             complaintInWords(finding, typed);
         } else {
             answer(finding, words.read(finding, typed));
@@ -252,6 +262,7 @@ public final class Callout {
             screen.say("This is the first question.");
         } else {
             job = job.asking(answered.get(at - 1));
+            save();
         }
     }
 
@@ -263,6 +274,7 @@ public final class Callout {
                     : "\"" + id + "\" has not been answered" + Nearest.hint(id, job.answers().keySet())));
         } else {
             job = job.asking(id);
+            save();
         }
     }
 

@@ -1,9 +1,13 @@
 package neutralpoint.report;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.text.WordUtils;
 
 /** Paragraphs wrapped to a width, with an indent for the first line and another for the rest. */
 public final class Wrap {
+    private static final Pattern BEGIN = Pattern.compile("^\\s*(?:\\d+\\s{2})?");
+
     private Wrap() {}
 
     public static String to(int width, String first, String rest, String words) {
@@ -11,9 +15,12 @@ public final class Wrap {
         return first + WordUtils.wrap(words.stripTrailing(), width - indent, "\n", true).replace("\n", "\n" + rest);
     }
 
-    /** Wraps with the indent the words already begin with, the following lines two columns deeper. */
+    /** Wraps with the indent the words already begin with; a number and two blanks belong to it. */
     public static String keepingIndent(int width, String words) {
-        String indent = words.substring(0, words.length() - words.stripLeading().length());
-        return to(width, indent, indent.isEmpty() ? "" : indent + "   ", words.stripLeading());
+        Matcher begin = BEGIN.matcher(words);
+        String indent = begin.find() ? begin.group() : "";
+        boolean numbered = !indent.isBlank();
+        String rest = indent.isEmpty() || numbered ? " ".repeat(indent.length()) : indent + "   ";
+        return to(width, indent, rest, words.substring(indent.length()));
     }
 }

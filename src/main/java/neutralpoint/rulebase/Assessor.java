@@ -49,7 +49,9 @@ public final class Assessor {
             CourseChoice choice = new CourseChoice(catalogue, session.all(Remedy.class), session.all(Bars.class));
             List<Derived<Stop>> stops = session.all(Stop.class);
             Assessment.Verdict verdict = choice.verdict(stops, chief);
-            List<Assessment.Step> order = choice.order(causes, chief);
+            // Nothing is to be done here until somebody else has made it safe.
+            boolean referred = stops.stream().anyMatch(s -> s.fact().course().equals("refer"));
+            List<Assessment.Step> order = referred ? List.of() : choice.order(causes, chief);
             session.tell(work(verdict, order));
             return new Assessment(job, stops.stream().map(Assessor::stop).toList(), system, causes, verdict, order,
                     cautions(session));
