@@ -67,7 +67,7 @@ public final class Assessor {
         return session.all(Evidence.class).stream().filter(e -> e.rule().folder().startsWith(folder)).toList();
     }
 
-    /** The likeliest cause that explains the complaint; without a complaint, the likeliest of all. */
+    /** The likeliest fault that explains the complaint; without one, the likeliest fault of all. */
     private static Optional<Assessment.CauseStanding> chief(Job job, List<Assessment.CauseStanding> causes) {
         Set<String> complaints = job.answer(Catalogue.COMPLAINT)
                 .filter(Answer.Several.class::isInstance)
@@ -77,10 +77,16 @@ public final class Assessor {
                         && c.evidence().stream().anyMatch(WeighedEvidence::isFor)).toList();
         List<Assessment.CauseStanding> answering = worth.stream()
                 .filter(c -> c.cause().answers().stream().anyMatch(complaints::contains)).toList();
-        // Want of protection lets faults grow but is seldom itself what the householder feels.
-        return answering.stream().filter(c -> c.isActive() && c.cause().phase() != Phase.PROTECT).findFirst()
+        // Want of protection lets faults grow but is seldom itself what the householder feels; and a fault
+        // that is likely comes before one that merely fits the words of the complaint.
+        return answering.stream().filter(Assessor::isLikelyFault).findFirst()
+                .or(() -> worth.stream().filter(Assessor::isLikelyFault).findFirst())
                 .or(() -> answering.stream().findFirst())
                 .or(() -> worth.stream().filter(c -> c.isActive() || complaints.isEmpty()).findFirst());
+    }
+
+    private static boolean isLikelyFault(Assessment.CauseStanding c) {
+        return c.isActive() && c.cause().phase() != Phase.PROTECT;
     }
 
     private static Standing standing(Assessment.CauseStanding c, Optional<Assessment.CauseStanding> chief) {

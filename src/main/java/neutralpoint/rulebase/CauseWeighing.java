@@ -58,11 +58,12 @@ final class CauseWeighing {
         return settles ? Math.max(probability, 0.99) : Math.min(probability, 0.001);
     }
 
+    /** Settled first, then what something speaks for, then what nothing speaks for, excluded last. */
     private static int rank(Assessment.CauseStanding s) {
         return switch (s.status()) {
             case "settled" -> 0;
-            case "excluded" -> 2;
-            default -> 1;
+            case "excluded" -> 3;
+            default -> s.evidence().stream().anyMatch(WeighedEvidence::isFor) ? 1 : 2;
         };
     }
 }
