@@ -26,11 +26,12 @@ import neutralpoint.rulebase.Assessor;
 
 /** One call-out at the keyboard, from the first question to the verdict; saved after every answer. */
 public final class Callout {
-    private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change",
+    private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change", "ask",
             "unchecked", "suppose", "verdict", "save", "leave", "help");
     /** Commands that may be followed by more words. */
-    private static final Set<String> WITH_WORDS = Set.of("change", "suppose", "save");
+    private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "save");
     private static final int LONG_LIST = 8;
+    private static final int OFFERED = 6;
     private static final String ANSWER = "answer";
     private static final int WORTH_ASKING = 3;
 
@@ -186,6 +187,7 @@ public final class Callout {
                 case "reasons" -> telling.reasons(assess(job));
                 case "back" -> back(finding);
                 case "change" -> change(rest);
+                case "ask" -> pick(rest);
                 case "how" -> telling.how(finding);
                 case "why" -> telling.why(finding, answer -> assess(job.with(finding.id(), answer)));
                 case "suppose" -> suppose(finding, rest);
@@ -218,16 +220,39 @@ public final class Callout {
 
     /** Words of the householder: an answer if they fit one complaint, otherwise the nearest are offered. */
     private void complaintInWords(Finding finding, String typed) {
-        List<Option> close = ComplaintWords.match(finding, typed);
+        List<Option> close = HouseholdWords.options(finding, typed);
         if (close.size() == 1) {
             screen.say("Taken as: " + close.get(0).say() + ".");
             answer(finding, new Answer.Several(List.of(close.get(0).id())));
         } else if (close.isEmpty()) {
+            List<Finding> questions = HouseholdWords.findings(catalogue.findings().values(), typed);
             screen.say("No complaint is close to \"" + typed + "\"; type a number from the list.");
+            offer(questions);
         } else {
             screen.say("Close to that:");
             close.forEach(o -> screen.say("  " + (finding.options().indexOf(o) + 1) + "  " + o.say()));
             screen.say("Type the number, or several with commas.");
+        }
+    }
+
+    /** Another question than the one chosen: by its name, or by words of it. */
+    private void pick(String typed) {
+        List<Finding> close = catalogue.findFinding(typed).map(List::of)
+                .orElseGet(() -> HouseholdWords.findings(catalogue.findings().values(), typed));
+        if (close.size() == 1) {
+            job = job.asking(close.get(0).id());
+            save();
+        } else if (close.isEmpty()) {
+            screen.say("No question is close to that. Type \"ask\" and a word, such as \"ask magnet\".");
+        } else {
+            offer(close);
+        }
+    }
+
+    private void offer(List<Finding> close) {
+        if (!close.isEmpty()) {
+            screen.say("Questions close to that:");
+            close.stream().limit(OFFERED).forEach(f -> screen.say("  ask " + f.id() + ": " + f.ask()));
         }
     }
 

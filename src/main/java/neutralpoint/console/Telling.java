@@ -79,6 +79,7 @@ final class Telling {
     void help() {
         List.of("how: how to check this", "why: what each answer would do", "standing: what is likely so far",
                 "reasons: how it got there", "back: the question before", "change NAME: an earlier answer",
+                "ask WORDS: another question than this",
                 "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
                 "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
                 .forEach(l -> screen.say("  " + l));
