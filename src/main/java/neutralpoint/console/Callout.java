@@ -1,6 +1,5 @@
 package neutralpoint.console;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,11 +14,9 @@ import neutralpoint.catalogue.Option;
 import neutralpoint.consult.Lookahead;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.document.BadInput;
-import neutralpoint.document.Json;
 import neutralpoint.document.Nearest;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
-import neutralpoint.job.JobFile;
 import neutralpoint.report.AssessmentText;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
@@ -40,8 +37,7 @@ public final class Callout {
     private final Supplier<Engine> engine;
     private final AnswerWords words;
     private final Telling telling;
-    private Path file;
-    private boolean unsaved;
+    private final JobRecord record;
     private Job job;
     private Job judged;
     private boolean left;
@@ -59,7 +55,7 @@ public final class Callout {
         this.words = new AnswerWords(new JobCheck(catalogue));
         this.telling = new Telling(screen, catalogue);
         this.job = job;
-        this.file = file;
+        this.record = new JobRecord(screen, file);
     }
 
     /**
@@ -69,7 +65,7 @@ public final class Callout {
      */
     public Job run() {
         screen.say("Neutral Point. Type a number or words; \"help\" lists what else you can type.");
-        screen.say("This job is kept in " + file + " after every answer.");
+        screen.say("This job is kept in " + record.file() + " after every answer.");
         while (!left) {
             Optional<Finding> next = next();
             if (next.isEmpty()) {
@@ -78,12 +74,7 @@ public final class Callout {
                 ask(next.get());
             }
         }
-        if (unsaved) {
-            screen.say("This job is not saved. Copy the lines below into a file to keep it:");
-            screen.line(Json.pretty(JobFile.fields(job)));
-            throw new BadInput("The call-out could not be saved to " + file + "; give another file name.");
-        }
-        screen.say(job.answers().isEmpty() ? "Nothing was answered, so nothing was kept." : "Kept in " + file + ".");
+        record.close(job);
         return job;
     }
 
@@ -181,7 +172,7 @@ public final class Callout {
                 case "" -> screen.say("Type a number or a word, or \"help\".");
                 case "help" -> telling.help();
                 case "leave" -> left = true;
-                case "save" -> saveAs(rest);
+                case "save" -> record.keepAs(rest, job);
                 case "standing" -> telling.standing(assess(job));
                 case "verdict" -> verdict();
                 case "reasons" -> telling.reasons(assess(job));
@@ -257,27 +248,7 @@ public final class Callout {
     }
 
     private void save() {
-        try {
-            JobFile.write(file, job);
-            unsaved = false;
-        } catch (BadInput e) {
-            unsaved = true;
-            screen.say(e.getMessage() + " Your answers are still here; \"save NAME.json\" keeps them elsewhere.");
-        }
-    }
-
-    private void saveAs(String name) {
-        if (!name.isBlank()) {
-            Path other = Path.of(name);
-            if (Files.exists(other)) {
-                throw new BadInput(name + " exists already; give a name that is not taken.");
-            }
-            file = other;
-        }
-        save();
-        if (!unsaved) {
-            screen.say("Kept in " + file + ".");
-        }
+        record.keep(job);
     }
 
     private void back(Finding finding) {

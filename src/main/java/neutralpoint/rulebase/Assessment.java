@@ -7,6 +7,7 @@ import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
 import neutralpoint.job.Job;
+import neutralpoint.rulebase.fact.Evidence;
 
 /** Everything concluded from one job. Immutable; every view is made of it. */
 public record Assessment(Job job, List<StopFound> stops, System arrangement, List<CauseStanding> causes,
@@ -32,6 +33,12 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
 
         public String id() {
             return cause.id();
+        }
+
+        /** True when one deciding test says yes and another says no; the sum then stands, and both are to be done again. */
+        public boolean isDisputed() {
+            return evidence.stream().anyMatch(e -> e.kind() == Evidence.Kind.SETTLES)
+                    && evidence.stream().anyMatch(e -> e.kind() == Evidence.Kind.EXCLUDES);
         }
 
         public boolean isActive() {

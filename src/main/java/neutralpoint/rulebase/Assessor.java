@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Phase;
@@ -48,7 +49,7 @@ public final class Assessor {
 
             CourseChoice choice = new CourseChoice(catalogue, session.all(Remedy.class), session.all(Bars.class));
             List<Derived<Stop>> stops = session.all(Stop.class);
-            Assessment.Verdict verdict = choice.verdict(stops, chief);
+            Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
             // Nothing is to be done here until somebody else has made it safe.
             boolean referred = stops.stream().anyMatch(s -> s.fact().course().equals("refer"));
             List<Assessment.Step> order = referred ? List.of() : choice.order(causes, chief);
@@ -83,6 +84,14 @@ public final class Assessor {
                 .or(() -> worth.stream().filter(Assessor::isLikelyFault).findFirst())
                 .or(() -> answering.stream().findFirst())
                 .or(() -> worth.stream().filter(c -> c.isActive() || complaints.isEmpty()).findFirst());
+    }
+
+    /** A sentence for each cause that one deciding test settles and another excludes. */
+    private static List<String> disputes(List<Assessment.CauseStanding> causes) {
+        return causes.stream().filter(Assessment.CauseStanding::isDisputed).map(c -> "Two deciding tests disagree about \""
+                + c.cause().title() + "\"; do both again: " + c.evidence().stream()
+                .filter(e -> e.kind() == Evidence.Kind.SETTLES || e.kind() == Evidence.Kind.EXCLUDES)
+                .map(e -> e.finding() + " (" + e.value() + ")").distinct().collect(Collectors.joining(", ")) + ".").toList();
     }
 
     private static boolean isLikelyFault(Assessment.CauseStanding c) {

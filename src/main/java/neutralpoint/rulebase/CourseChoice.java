@@ -52,11 +52,13 @@ final class CourseChoice {
         return new Chosen(course.equals(wanted) ? course : REFER, because);
     }
 
-    Assessment.Verdict verdict(List<Derived<Stop>> stops, Optional<Assessment.CauseStanding> chief) {
+    Assessment.Verdict verdict(List<Derived<Stop>> stops, Optional<Assessment.CauseStanding> chief,
+            List<String> disputes) {
         List<String> because = new ArrayList<>();
         Optional<Derived<Stop>> refer = stops.stream().filter(s -> s.fact().course().equals(REFER)).findFirst();
         stops.stream().sorted(Comparator.comparing(s -> !s.fact().course().equals(REFER)))
                 .map(s -> s.rule().because()).forEach(because::add);
+        because.addAll(disputes);
         String course = NONE;
         if (chief.isPresent()) {
             Chosen chosen = courseFor(chief.get());
