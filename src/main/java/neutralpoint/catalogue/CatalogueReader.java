@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import neutralpoint.document.BadInput;
@@ -118,9 +117,5 @@ final class CatalogueReader {
             throw new BadInput(f.get(name).where(), "\"" + word + "\" is not a valid \"" + name + "\"" + Nearest.hint(word, valid));
         }
         return word;
-    }
-
-    static Optional<String> findId(Node node) {
-        return node.asFields().findText("id");
     }
 }
