@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
@@ -15,8 +14,6 @@ import neutralpoint.document.Json;
  * catalogue and the number of rules. A misspelt id ends the build with its file and line.
  */
 public final class CompileCatalogue {
-    private static final Pattern RULE = Pattern.compile("(?m)^rule \"");
-
     private CompileCatalogue() {}
 
     /**
@@ -26,26 +23,17 @@ public final class CompileCatalogue {
         Path rules = Path.of(args[0]);
         Path out = Path.of(args[1]).resolve("neutralpoint");
         Catalogue catalogue = CatalogueFiles.fromFolder(rules.resolve("catalogue"));
-        List<Path> files = ruleFiles(rules);
         RuleIdCheck check = new RuleIdCheck(catalogue);
-        check.check(files);
+        check.check(ruleFiles(rules));
         Files.createDirectories(out);
         Files.writeString(out.resolve("catalogue.json"), Json.line(CatalogueFiles.compile(rules.resolve("catalogue"))));
         Files.writeString(out.resolve("moves.json"), Json.line(check.moves()));
-        Files.writeString(out.resolve("rule-count.txt"), String.valueOf(count(files)));
+        Files.writeString(out.resolve("rule-count.txt"), String.valueOf(check.count()));
     }
 
-    static List<Path> ruleFiles(Path rules) throws IOException {
+    private static List<Path> ruleFiles(Path rules) throws IOException {
         try (Stream<Path> files = Files.walk(rules)) {
             return files.filter(f -> f.toString().endsWith(".drl")).sorted().toList();
         }
-    }
-
-    private static long count(List<Path> files) throws IOException {
-        long count = 0;
-        for (Path file : files) {
-            count += RULE.matcher(Files.readString(file)).results().count();
-        }
-        return count;
     }
 }

@@ -56,6 +56,11 @@ final class RuleIdCheck {
         }
     }
 
+    /** How many rules were read. */
+    int count() {
+        return names.size();
+    }
+
     /** For each finding, the causes and arrangements that some rule moves, and the courses one bars, because of it. */
     Map<String, Set<String>> moves() {
         return moves;

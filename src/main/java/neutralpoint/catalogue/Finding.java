@@ -3,6 +3,7 @@ package neutralpoint.catalogue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import neutralpoint.job.Answer;
 
 /**
  * Something a person can see, hear, feel, ask or measure on site.
@@ -29,6 +30,11 @@ public record Finding(String id, String ask, String how, AnswerType type, List<O
 
     public List<String> optionIds() {
         return options.stream().map(Option::id).toList();
+    }
+
+    /** The answer that gives this one option and nothing else. */
+    public Answer answering(Option option) {
+        return type == AnswerType.SEVERAL_OF ? new Answer.Several(List.of(option.id())) : new Answer.One(option.id());
     }
 
     public Optional<Option> option(String optionId) {

@@ -59,8 +59,8 @@ final class CalloutCommand implements Callable<Integer> {
 
     /** Looks ahead once on a guess, so that the first real question comes without a pause. */
     private static void rehearse(Assessor assessor, Lookahead lookahead, Job job) {
-        Job guess = job.with("red-lines", new Answer.Several(List.of()))
-                .with("complaint", new Answer.Several(List.of("all-lukewarm")))
+        Job guess = job.with(Catalogue.RED_LINES, new Answer.Several(List.of()))
+                .with(Catalogue.COMPLAINT, new Answer.Several(List.of("all-lukewarm")))
                 .with("heating-filled-by", new Answer.One("loft-tank")).with("hot-water-made-by", new Answer.One("cylinder"));
         lookahead.rank(assessor.assess(guess), 1);
     }

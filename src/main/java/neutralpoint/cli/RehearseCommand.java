@@ -8,6 +8,7 @@ import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.console.TerminalScreen;
 import neutralpoint.consult.Lookahead;
+import neutralpoint.consult.NextQuestion;
 import neutralpoint.document.Json;
 import neutralpoint.job.Job;
 import neutralpoint.report.AssessmentJson;
@@ -44,7 +45,7 @@ final class RehearseCommand implements Callable<Integer> {
         Lookahead lookahead = new Lookahead(assessor, catalogue);
         Job job = new JobCheck(catalogue).read(file);
         Assessment assessment = assessor.assess(job);
-        var next = lookahead.rank(assessment, QUESTIONS);
+        List<NextQuestion> next = lookahead.rank(assessment, QUESTIONS);
         long first = System.nanoTime();
         for (int i = 0; i < REPEATS; i++) {
             lookahead.next(assessor.assess(job));
@@ -60,7 +61,7 @@ final class RehearseCommand implements Callable<Integer> {
         return 0;
     }
 
-    private static void touchViews(Assessment assessment, List<neutralpoint.consult.NextQuestion> next) {
+    private static void touchViews(Assessment assessment, List<NextQuestion> next) {
         try (TerminalScreen screen = TerminalScreen.open(true)) {
             screen.heading(Json.line(AssessmentJson.of(assessment, next)));
             screen.line(AssessmentText.of(assessment, next, screen.width()));

@@ -39,6 +39,8 @@ public final class Callout {
     private final Telling telling;
     private final JobRecord record;
     private Job job;
+    private Job planned;
+    private Optional<Finding> question = Optional.empty();
     private Job judged;
     private boolean left;
     /** The question last shown in full; asking it again after a command needs only its first line. */
@@ -67,11 +69,15 @@ public final class Callout {
         screen.say("Neutral Point. Type a number or words; \"help\" lists what else you can type.");
         screen.say("This job is kept in " + record.file() + " after every answer.");
         while (!left) {
-            Optional<Finding> next = next();
-            if (next.isEmpty()) {
+            if (job != planned) {
+                // Looking ahead takes a moment, and what was merely read has changed nothing.
+                question = next();
+                planned = job;
+            }
+            if (question.isEmpty()) {
                 end();
             } else {
-                ask(next.get());
+                ask(question.get());
             }
         }
         record.close(job);
@@ -103,9 +109,7 @@ public final class Callout {
             return Optional.of(catalogue.finding(Catalogue.RED_LINES));
         }
         // With no red line in sight the complaint can be asked while the rules are still loading.
-        boolean danger = job.answer(Catalogue.RED_LINES)
-                .filter(a -> a instanceof Answer.Several several && !several.choices().isEmpty()).isPresent();
-        if (!danger && !job.isAnswered(Catalogue.COMPLAINT)) {
+        if (job.chosen(Catalogue.RED_LINES).isEmpty() && !job.isAnswered(Catalogue.COMPLAINT)) {
             return Optional.of(catalogue.finding(Catalogue.COMPLAINT));
         }
         Assessment now = assess(job);
@@ -116,16 +120,16 @@ public final class Callout {
     /** Red lines are shown before anything else, each time they change. */
     private void announceStops(Assessment now) {
         List<String> ids = now.stops().stream().map(Assessment.StopFound::id).toList();
-        List<String> before = announced;
-        if (!ids.equals(before)) {
-            announced = ids;
-            now.stops().forEach(s -> {
-                screen.heading("STOP: " + s.title());
-                screen.say("Now: " + s.action());
-                screen.say("Because: " + s.because());
-            });
+        if (ids.equals(announced)) {
+            return;
         }
-        if (!ids.isEmpty() && !ids.equals(before)) {
+        announced = ids;
+        now.stops().forEach(s -> {
+            screen.heading("STOP: " + s.title());
+            screen.say("Now: " + s.action());
+            screen.say("Because: " + s.because());
+        });
+        if (!ids.isEmpty()) {
             screen.say("Deal with this before anything else.");
         }
     }

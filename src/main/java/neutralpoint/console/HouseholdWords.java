@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Finding;
@@ -32,13 +34,10 @@ final class HouseholdWords {
 
     private static <T> List<T> closest(Collection<T> things, String typed, Function<T, String> text) {
         List<String> words = split(typed);
-        List<Long> scores = things.stream().map(t -> score(split(text.apply(t)), words)).toList();
-        long best = scores.stream().mapToLong(Long::longValue).max().orElse(0);
-        if (best == 0) {
-            return List.of();
-        }
-        List<T> all = List.copyOf(things);
-        return all.stream().filter(t -> scores.get(all.indexOf(t)) == best).toList();
+        return things.stream()
+                .collect(Collectors.groupingBy(t -> score(split(text.apply(t)), words), TreeMap::new, Collectors.toList()))
+                .entrySet().stream().filter(scored -> scored.getKey() > 0).reduce((lower, higher) -> higher)
+                .map(Map.Entry::getValue).orElse(List.of());
     }
 
     private static long score(List<String> own, List<String> words) {

@@ -2,7 +2,6 @@ package neutralpoint.console;
 
 import java.util.List;
 import java.util.function.Function;
-import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.Option;
@@ -39,9 +38,7 @@ final class Telling {
         }
         screen.say("What each answer would do:");
         for (Option option : finding.options()) {
-            Answer answer = finding.type() == AnswerType.SEVERAL_OF ? new Answer.Several(List.of(option.id()))
-                    : new Answer.One(option.id());
-            screen.say("  " + option.say() + ": " + lead(suppose.apply(answer)));
+            screen.say("  " + option.say() + ": " + lead(suppose.apply(finding.answering(option))));
         }
     }
 

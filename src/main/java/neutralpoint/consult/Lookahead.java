@@ -50,14 +50,16 @@ public final class Lookahead {
                 return List.of(new NextQuestion(catalogue.finding(first), 1, 1));
             }
         }
-        Map<String, Double> stakes = stakes(now);
+        List<Assessment.CauseStanding> relevant = relevant(now);
+        Map<String, Double> before = shares(relevant);
+        Map<String, Double> stakes = stakes(now, relevant);
         List<Finding> promising = catalogue.findings().values().stream()
                 .filter(f -> makesSense(f, now))
                 .sorted(Comparator.comparingDouble((Finding f) -> -promise(f, stakes)).thenComparing(Finding::id))
                 .limit(LOOKED_INTO)
                 .toList();
         return promising.parallelStream()
-                .map(f -> lookInto(f, now))
+                .map(f -> lookInto(f, now, relevant, before))
                 .filter(q -> q.gain() > WORTH_ASKING)
                 .sorted(Comparator.comparingDouble((NextQuestion q) -> -q.gain()).thenComparing(q -> q.finding().id()))
                 .limit(most)
@@ -107,9 +109,9 @@ public final class Lookahead {
     }
 
     /** How open each cause of this complaint is; the arrangement too while it is unclear. */
-    private Map<String, Double> stakes(Assessment now) {
+    private Map<String, Double> stakes(Assessment now, List<Assessment.CauseStanding> relevant) {
         Map<String, Double> stakes = new HashMap<>();
-        relevant(now).forEach(c -> stakes.put(c.id(), c.probability() * (1 - c.probability())));
+        relevant.forEach(c -> stakes.put(c.id(), c.probability() * (1 - c.probability())));
         if (now.arrangement().status().equals("unclear")) {
             catalogue.systems().forEach(s -> stakes.put(s.id(), 0.05));
         }
@@ -121,18 +123,16 @@ public final class Lookahead {
         return sum / (TALK_MINUTES + f.minutes());
     }
 
-    private NextQuestion lookInto(Finding finding, Assessment now) {
-        Map<String, Double> before = shares(now);
+    private NextQuestion lookInto(Finding finding, Assessment now, List<Assessment.CauseStanding> relevant,
+            Map<String, Double> before) {
         double chances = 0;
         double moved = 0;
         double changed = 0;
         for (Option option : finding.options()) {
-            Answer answer = finding.type() == AnswerType.SEVERAL_OF
-                    ? new Answer.Several(List.of(option.id())) : new Answer.One(option.id());
-            Assessment after = assessor.assess(now.job().with(finding.id(), answer));
-            double chance = option.usual() * likelihood(now, after);
+            Assessment after = assessor.assess(now.job().with(finding.id(), finding.answering(option)));
+            double chance = option.usual() * likelihood(relevant, after);
             chances += chance;
-            moved += chance * distance(before, shares(after));
+            moved += chance * distance(before, shares(relevant(after)));
             changed += after.verdict().course().equals(now.verdict().course()) ? 0 : chance;
         }
         return chances == 0 ? new NextQuestion(finding, 0, 0)
@@ -140,12 +140,12 @@ public final class Lookahead {
     }
 
     /** How much more or less likely an answer is under the causes that now stand first. */
-    private static double likelihood(Assessment now, Assessment after) {
+    private static double likelihood(List<Assessment.CauseStanding> relevant, Assessment after) {
         Map<String, Double> then = after.causes().stream().collect(
                 Collectors.toMap(Assessment.CauseStanding::id, Assessment.CauseStanding::decibans));
         double total = 0;
         double sum = 0;
-        for (Assessment.CauseStanding c : relevant(now)) {
+        for (Assessment.CauseStanding c : relevant) {
             double change = Math.max(-ROUGHEST_DECIBANS, Math.min(ROUGHEST_DECIBANS, then.get(c.id()) - c.decibans()));
             total += c.probability();
             sum += c.probability() * Math.pow(10, change / 10);
@@ -155,16 +155,13 @@ public final class Lookahead {
 
     /** Causes that explain the complaint, and any other that is already likely; all of them without a complaint. */
     private static List<Assessment.CauseStanding> relevant(Assessment a) {
-        Set<String> complaints = a.job().answer(Catalogue.COMPLAINT)
-                .filter(Answer.Several.class::isInstance)
-                .map(answer -> Set.copyOf(((Answer.Several) answer).choices())).orElse(Set.of());
+        Set<String> complaints = a.job().chosen(Catalogue.COMPLAINT);
         return a.causes().stream().filter(c -> complaints.isEmpty() || c.isActive()
                 || c.cause().answers().stream().anyMatch(complaints::contains)).toList();
     }
 
     /** The shares of the causes of this complaint, and again of the courses that answer them. */
-    private static Map<String, Double> shares(Assessment a) {
-        List<Assessment.CauseStanding> relevant = relevant(a);
+    private static Map<String, Double> shares(List<Assessment.CauseStanding> relevant) {
         double total = relevant.stream().mapToDouble(Assessment.CauseStanding::probability).sum();
         Map<String, Double> shares = new HashMap<>();
         relevant.forEach(c -> {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One call-out: the house and what has been found there, in the order it was answered. Immutable;
@@ -30,6 +31,11 @@ public record Job(String id, String house, List<Radiator> radiators, Map<String,
 
     public Optional<Answer> answer(String finding) {
         return Optional.ofNullable(answers.get(finding));
+    }
+
+    /** The options chosen in a several-of finding; empty when none were, or when it was not answered. */
+    public Set<String> chosen(String finding) {
+        return answers.get(finding) instanceof Answer.Several several ? Set.copyOf(several.choices()) : Set.of();
     }
 
     public boolean isAnswered(String finding) {

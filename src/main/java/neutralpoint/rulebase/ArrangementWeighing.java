@@ -32,23 +32,32 @@ final class ArrangementWeighing {
     }
 
     Assessment.System weigh(List<Derived<Evidence>> evidence, List<Derived<Contradiction>> contradictions) {
-        Map<ArrangementKind, Double> shares = shares(evidence);
+        Map<ArrangementKind, Ledger> ledgers = ledgers(evidence);
+        Map<ArrangementKind, Double> shares = shares(ledgers);
         ArrangementKind chief = shares.entrySet().stream()
                 .max(Comparator.comparingDouble((Map.Entry<ArrangementKind, Double> e) -> e.getValue())
                         .thenComparing(e -> e.getKey().id(), Comparator.reverseOrder()))
                 .orElseThrow().getKey();
         List<ArrangementKind> features = catalogue.features().stream()
-                .filter(f -> Ledger.probability(ledger(f, evidence).decibans()) >= LIKELY || settled(f, evidence)).toList();
+                .filter(f -> Ledger.probability(ledgers.get(f).decibans()) >= LIKELY || settled(ledgers.get(f))).toList();
         List<String> conflicts = contradictions.stream().map(c -> c.rule().because()).distinct().toList();
-        return new Assessment.System(chief.id(), chief.title(), status(shares.get(chief), conflicts, settled(chief, evidence)),
+        return new Assessment.System(chief.id(), chief.title(), status(shares.get(chief), conflicts, settled(ledgers.get(chief))),
                 features.stream().map(ArrangementKind::id).toList(), conflicts, shares.get(chief),
-                certain(shares, features), possible(shares, evidence));
+                certain(shares, features), possible(shares, ledgers));
     }
 
-    private Map<ArrangementKind, Double> shares(List<Derived<Evidence>> evidence) {
+    private Map<ArrangementKind, Ledger> ledgers(List<Derived<Evidence>> evidence) {
+        Map<String, List<Derived<Evidence>>> byKind = Ledger.byWhatItIsAbout(evidence);
+        Map<ArrangementKind, Ledger> ledgers = new LinkedHashMap<>();
+        catalogue.arrangements().values().forEach(kind -> ledgers.put(kind,
+                Ledger.of(kind.priorDecibans(), byKind.getOrDefault(kind.id(), List.of()), family)));
+        return ledgers;
+    }
+
+    private Map<ArrangementKind, Double> shares(Map<ArrangementKind, Ledger> ledgers) {
         Map<ArrangementKind, Double> odds = new LinkedHashMap<>();
         for (ArrangementKind system : catalogue.systems()) {
-            Ledger ledger = ledger(system, evidence);
+            Ledger ledger = ledgers.get(system);
             odds.put(system, ledger.has(Evidence.Kind.EXCLUDES) && !ledger.has(Evidence.Kind.SETTLES)
                     ? 0 : Math.pow(10, ledger.decibans() / 10));
         }
@@ -61,12 +70,7 @@ final class ArrangementWeighing {
         return odds;
     }
 
-    private Ledger ledger(ArrangementKind kind, List<Derived<Evidence>> evidence) {
-        return Ledger.of(kind.priorDecibans(), evidence.stream().filter(e -> e.fact().about().equals(kind.id())).toList(), family);
-    }
-
-    private boolean settled(ArrangementKind kind, List<Derived<Evidence>> evidence) {
-        Ledger ledger = ledger(kind, evidence);
+    private static boolean settled(Ledger ledger) {
         return ledger.has(Evidence.Kind.SETTLES) && !ledger.has(Evidence.Kind.EXCLUDES);
     }
 
@@ -99,14 +103,14 @@ final class ArrangementWeighing {
     }
 
     /** Traits of any plausible system, and of every feature not ruled out. */
-    private Set<String> possible(Map<ArrangementKind, Double> shares, List<Derived<Evidence>> evidence) {
+    private Set<String> possible(Map<ArrangementKind, Double> shares, Map<ArrangementKind, Ledger> ledgers) {
         Set<String> all = new TreeSet<>();
         shares.forEach((system, share) -> {
             if (share >= PLAUSIBLE) {
                 all.addAll(system.traits());
             }
         });
-        catalogue.features().stream().filter(f -> !ledger(f, evidence).has(Evidence.Kind.EXCLUDES))
+        catalogue.features().stream().filter(f -> !ledgers.get(f).has(Evidence.Kind.EXCLUDES))
                 .forEach(f -> all.addAll(f.traits()));
         return all;
     }

@@ -35,6 +35,11 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
             return cause.id();
         }
 
+        /** True when something found speaks for it. */
+        public boolean isSupported() {
+            return evidence.stream().anyMatch(WeighedEvidence::isFor);
+        }
+
         /** True when one deciding test says yes and another says no; the sum then stands, and both are to be done again. */
         public boolean isDisputed() {
             return evidence.stream().anyMatch(e -> e.kind() == Evidence.Kind.SETTLES)
@@ -59,8 +64,7 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
 
     /** Causes that something speaks for and that are at least this likely, best first. */
     public List<CauseStanding> worthShowing(double leastProbability) {
-        return causes.stream().filter(c -> c.probability() >= leastProbability
-                && c.evidence().stream().anyMatch(WeighedEvidence::isFor)).toList();
+        return causes.stream().filter(c -> c.probability() >= leastProbability && c.isSupported()).toList();
     }
 
     /** True when a red line stands that somebody else must clear. */

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Phase;
-import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.Arrangement;
 import neutralpoint.rulebase.fact.Attach;
@@ -51,7 +50,7 @@ public final class Assessor {
             List<Derived<Stop>> stops = session.all(Stop.class);
             Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
             // Nothing is to be done here until somebody else has made it safe.
-            boolean referred = stops.stream().anyMatch(s -> s.fact().course().equals("refer"));
+            boolean referred = stops.stream().anyMatch(s -> s.fact().isReferral());
             List<Assessment.Step> order = referred ? List.of() : choice.order(causes, chief);
             session.tell(work(verdict, order));
             return new Assessment(job, stops.stream().map(Assessor::stop).toList(), system, causes, verdict, order,
@@ -70,12 +69,9 @@ public final class Assessor {
 
     /** The likeliest fault that explains the complaint; without one, the likeliest fault of all. */
     private static Optional<Assessment.CauseStanding> chief(Job job, List<Assessment.CauseStanding> causes) {
-        Set<String> complaints = job.answer(Catalogue.COMPLAINT)
-                .filter(Answer.Several.class::isInstance)
-                .map(a -> Set.copyOf(((Answer.Several) a).choices())).orElse(Set.of());
+        Set<String> complaints = job.chosen(Catalogue.COMPLAINT);
         List<Assessment.CauseStanding> worth = causes.stream()
-                .filter(c -> c.probability() >= WORTH_NAMING && !c.status().equals("excluded")
-                        && c.evidence().stream().anyMatch(WeighedEvidence::isFor)).toList();
+                .filter(c -> c.probability() >= WORTH_NAMING && !c.status().equals("excluded") && c.isSupported()).toList();
         List<Assessment.CauseStanding> answering = worth.stream()
                 .filter(c -> c.cause().answers().stream().anyMatch(complaints::contains)).toList();
         // Want of protection lets faults grow but is seldom itself what the householder feels; and a fault

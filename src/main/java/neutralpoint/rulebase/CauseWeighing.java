@@ -1,8 +1,6 @@
 package neutralpoint.rulebase;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,8 +18,7 @@ final class CauseWeighing {
 
     static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.System system,
             List<Derived<Evidence>> evidence, UnaryOperator<String> family) {
-        Map<String, List<Derived<Evidence>>> byCause = new HashMap<>();
-        evidence.forEach(e -> byCause.computeIfAbsent(e.fact().about(), c -> new ArrayList<>()).add(e));
+        Map<String, List<Derived<Evidence>>> byCause = Ledger.byWhatItIsAbout(evidence);
         return catalogue.causes().values().stream()
                 .map(cause -> standing(cause, system,
                         Ledger.of(cause.priorDecibans(), byCause.getOrDefault(cause.id(), List.of()), family)))
@@ -63,7 +60,7 @@ final class CauseWeighing {
         return switch (s.status()) {
             case "settled" -> 0;
             case "excluded" -> 3;
-            default -> s.evidence().stream().anyMatch(WeighedEvidence::isFor) ? 1 : 2;
+            default -> s.isSupported() ? 1 : 2;
         };
     }
 }

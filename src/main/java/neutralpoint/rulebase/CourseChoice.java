@@ -55,8 +55,7 @@ final class CourseChoice {
     Assessment.Verdict verdict(List<Derived<Stop>> stops, Optional<Assessment.CauseStanding> chief,
             List<String> disputes) {
         List<String> because = new ArrayList<>();
-        Optional<Derived<Stop>> refer = stops.stream().filter(s -> s.fact().course().equals(REFER)).findFirst();
-        stops.stream().sorted(Comparator.comparing(s -> !s.fact().course().equals(REFER)))
+        stops.stream().sorted(Comparator.comparing(s -> !s.fact().isReferral()))
                 .map(s -> s.rule().because()).forEach(because::add);
         because.addAll(disputes);
         String course = NONE;
@@ -69,7 +68,7 @@ final class CourseChoice {
         } else if (stops.isEmpty()) {
             because.add("Nothing found so far points to a fault strongly enough to open the system.");
         }
-        if (refer.isPresent()) {
+        if (stops.stream().anyMatch(s -> s.fact().isReferral())) {
             course = REFER;
         } else if (!stops.isEmpty() && (course.endsWith("flush") || course.equals("partial-cleanse") || course.equals(NONE))) {
             // No cleansing while a red line stands: what clears the line comes first.

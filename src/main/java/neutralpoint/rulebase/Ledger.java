@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import neutralpoint.rulebase.fact.Evidence;
 
 /**
@@ -38,6 +39,11 @@ final class Ledger {
         families.values().forEach(members -> entries.addAll(damp(members)));
         entries.sort(Comparator.comparing((WeighedEvidence e) -> -Math.abs(e.decibans())).thenComparing(e -> e.rule().id()));
         return new Ledger(priorDecibans, List.copyOf(entries));
+    }
+
+    /** Evidence sorted by the cause or arrangement it is about. */
+    static Map<String, List<Derived<Evidence>>> byWhatItIsAbout(List<Derived<Evidence>> evidence) {
+        return evidence.stream().collect(Collectors.groupingBy(e -> e.fact().about()));
     }
 
     private static List<WeighedEvidence> damp(List<Derived<Evidence>> members) {

@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -88,12 +87,5 @@ public final class RuleBase {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** Rules by folder, each folder in order of rule id. */
-    public Map<String, List<RuleInfo>> byFolder() {
-        Map<String, List<RuleInfo>> folders = new LinkedHashMap<>();
-        rules.values().forEach(r -> folders.computeIfAbsent(r.folder(), f -> new ArrayList<>()).add(r));
-        return folders;
     }
 }

@@ -28,6 +28,9 @@ class TerminalGoldenTest {
     private static final String ENTER = "\r";
     private static final String CTRL_D = "\u0004";
 
+    private static final int SETTLED_LOOKS = 4;
+    private static final int MILLIS_BETWEEN_LOOKS = 50;
+
     @ParameterizedTest(name = "{0} columns, {1} lines")
     @CsvSource({"80, 24", "60, 20", "40, 15"})
     @Timeout(60)
@@ -68,12 +71,18 @@ class TerminalGoldenTest {
         virtual.terminal().processInputBytes(keys.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** What is on the screen once it has changed and an empty prompt stands last. */
+    /**
+     * What is on the screen once it has changed, an empty prompt stands last and nothing more is
+     * being written: a single look can catch the screen in the middle of a scroll.
+     */
     private static String waiting(ScreenTerminal screen, String before) throws InterruptedException {
         String now = rows(screen);
-        while (now.equals(before) || !now.endsWith("\n>")) {
-            screen.waitDirty(100);
-            now = rows(screen);
+        int unchanged = 0;
+        while (now.equals(before) || !now.endsWith("\n>") || unchanged < SETTLED_LOOKS) {
+            Thread.sleep(MILLIS_BETWEEN_LOOKS);
+            String next = rows(screen);
+            unchanged = next.equals(now) ? unchanged + 1 : 0;
+            now = next;
         }
         return now;
     }

@@ -9,6 +9,11 @@ import java.util.List;
  */
 public record Stop(String course, List<Seen> from) {
 
+    /** True when somebody else must deal with it. */
+    public boolean isReferral() {
+        return course.equals("refer");
+    }
+
     /** Nothing may go on here; somebody else must deal with it. */
     public static Stop refer(Seen... from) {
         return new Stop("refer", List.of(from));
