@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
+import neutralpoint.authoring.RuleIds;
+import neutralpoint.authoring.RuleReader;
+import neutralpoint.authoring.RuleText;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.document.Json;
@@ -23,17 +25,11 @@ public final class CompileCatalogue {
         Path rules = Path.of(args[0]);
         Path out = Path.of(args[1]).resolve("neutralpoint");
         Catalogue catalogue = CatalogueFiles.fromFolder(rules.resolve("catalogue"));
-        RuleIdCheck check = new RuleIdCheck(catalogue);
-        check.check(ruleFiles(rules));
+        List<RuleText> written = RuleReader.all(rules);
+        new RuleIds(catalogue).check(written);
         Files.createDirectories(out);
         Files.writeString(out.resolve("catalogue.json"), Json.line(CatalogueFiles.compile(rules.resolve("catalogue"))));
-        Files.writeString(out.resolve("moves.json"), Json.line(check.moves()));
-        Files.writeString(out.resolve("rule-count.txt"), String.valueOf(check.count()));
-    }
-
-    private static List<Path> ruleFiles(Path rules) throws IOException {
-        try (Stream<Path> files = Files.walk(rules)) {
-            return files.filter(f -> f.toString().endsWith(".drl")).sorted().toList();
-        }
+        Files.writeString(out.resolve("moves.json"), Json.line(RuleIds.moves(written)));
+        Files.writeString(out.resolve("rule-count.txt"), String.valueOf(written.size()));
     }
 }

@@ -11,7 +11,7 @@ import neutralpoint.document.Nearest;
 /** Everything that can be said, by id, in the order it is catalogued. */
 public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes,
         Map<String, ArrangementKind> arrangements, Map<String, Course> courses, Map<String, Caution> cautions,
-        Map<String, Source> sources) {
+        Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings) {
 
     /** The finding that screens for danger; always asked first. */
     public static final String RED_LINES = "red-lines";
@@ -44,6 +44,14 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
 
     public Source source(String id) {
         return known(id, sources, "source");
+    }
+
+    public Method method(String id) {
+        return known(id, methods, "method");
+    }
+
+    public Handling handling(String id) {
+        return known(id, handlings, "handling");
     }
 
     public Collection<ArrangementKind> systems() {

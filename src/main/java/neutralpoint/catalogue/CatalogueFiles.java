@@ -24,7 +24,7 @@ public final class CatalogueFiles {
     public static final String COMPILED = "/neutralpoint/catalogue.json";
 
     private static final List<String> SECTIONS =
-            List.of("findings", "causes", "arrangements", "courses", "cautions", "sources");
+            List.of("findings", "causes", "arrangements", "courses", "cautions", "sources", "methods", "handling");
 
     private CatalogueFiles() {}
 
@@ -132,6 +132,8 @@ public final class CatalogueFiles {
         Map<String, Course> courses = new LinkedHashMap<>();
         Map<String, Caution> cautions = new LinkedHashMap<>();
         Map<String, Source> sources = new LinkedHashMap<>();
+        Map<String, Method> methods = new LinkedHashMap<>();
+        Map<String, Handling> handlings = new LinkedHashMap<>();
         sections.get("findings").forEach(f -> CatalogueReader.readAll(f, findings, CatalogueReader::finding));
         sections.get("causes").forEach(f ->
                 CatalogueReader.readAll(f, causes, node -> CatalogueReader.cause(node, subjectOf(f))));
@@ -139,7 +141,9 @@ public final class CatalogueFiles {
         sections.get("courses").forEach(f -> CatalogueReader.readAll(f, courses, CatalogueReader::course));
         sections.get("cautions").forEach(f -> CatalogueReader.readAll(f, cautions, CatalogueReader::caution));
         sections.get("sources").forEach(f -> CatalogueReader.readAll(f, sources, CatalogueReader::source));
-        return new Catalogue(findings, causes, arrangements, courses, cautions, sources);
+        sections.get("methods").forEach(f -> CatalogueReader.readAll(f, methods, CatalogueReader::method));
+        sections.get("handling").forEach(f -> CatalogueReader.readAll(f, handlings, CatalogueReader::handling));
+        return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings);
     }
 
     private static void crossCheck(Map<String, List<Node>> sections, Catalogue catalogue) {
@@ -153,6 +157,7 @@ public final class CatalogueFiles {
             refer(f, "only-on", catalogue.traits());
             refer(f, "answers", catalogue.finding(Catalogue.COMPLAINT).optionIds());
         }
+        entries(sections, "methods").forEach(f -> refer(f, "for", catalogue.courses().keySet()));
         entries(sections, "cautions").forEach(f -> refer(f, "source", catalogue.sources().keySet()));
     }
 

@@ -62,10 +62,10 @@ final class CatalogueReader {
 
     static Cause cause(Node node, String subject) {
         Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "prior", "only-on", "course", "phase", "work",
-                "answers", "subject"));
+                "answers", "no-deciding-test", "subject"));
         return new Cause(id(f), f.text("title"), f.text("means"), prior(f), f.texts("only-on"), f.text("course"),
                 Phase.of(oneOf(f, "phase", Phase.words())), f.text("work"), f.texts("answers"),
-                f.findText("subject").orElse(subject));
+                f.findText("no-deciding-test").orElse(""), f.findText("subject").orElse(subject));
     }
 
     static ArrangementKind arrangement(Node node) {
@@ -75,8 +75,19 @@ final class CatalogueReader {
     }
 
     static Course course(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "wet"));
-        return new Course(id(f), f.text("title"), f.text("means"), f.text("wet").equals("yes"));
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "wet", "cleanses"));
+        return new Course(id(f), f.text("title"), f.text("means"), f.text("wet").equals("yes"),
+                f.findText("cleanses").orElse("no").equals("yes"));
+    }
+
+    static Method method(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "for", "prior"));
+        return new Method(id(f), f.text("title"), f.text("means"), f.texts("for"), prior(f));
+    }
+
+    static Handling handling(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means"));
+        return new Handling(id(f), f.text("title"), f.text("means"));
     }
 
     static Caution caution(Node node) {

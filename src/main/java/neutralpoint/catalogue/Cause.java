@@ -12,7 +12,8 @@ import java.util.List;
  * @param phase        where its remedy comes in the order of work
  * @param work         the remedy in one line
  * @param answers      complaints it explains
+ * @param noDecidingTest why the trade has no test that settles it; empty where it has one
  * @param subject      the file it is catalogued in
  */
 public record Cause(String id, String title, String means, int priorDecibans, List<String> onlyOn, String course,
-        Phase phase, String work, List<String> answers, String subject) {}
+        Phase phase, String work, List<String> answers, String noDecidingTest, String subject) {}

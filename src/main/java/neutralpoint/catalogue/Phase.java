@@ -6,7 +6,7 @@ import java.util.Locale;
 
 /** The stages of a job in the order they must be done. */
 public enum Phase {
-    SAFETY, LEAK, EXPANSION, FLOW, CLEANSE, BALANCE, PROTECT;
+    SAFETY, LEAK, EXPANSION, FLOW, CLEANSE, BALANCE, PROTECT, PROVE;
 
     public String word() {
         return name().toLowerCase(Locale.ROOT);

@@ -55,7 +55,7 @@ final class Telling {
 
     /** The causes worth showing, ranked, each with a bar. */
     void standing(Assessment a) {
-        screen.say("System: " + a.arrangement().title() + " (" + a.arrangement().status() + ").");
+        screen.say("System: " + a.arrangement().inWords() + ".");
         for (Assessment.CauseStanding c : a.worthShowing(0.05).stream().limit(8).toList()) {
             String bar = "#".repeat((int) Math.round(c.probability() * 10));
             screen.say(String.format("%3d in 100 %-10s %s (%s)", Math.round(c.probability() * 100), bar,
@@ -69,7 +69,8 @@ final class Telling {
         a.worthShowing(0.05).stream().limit(3).forEach(c -> {
             screen.say(c.cause().title() + " (" + c.status() + "):");
             c.evidence().stream().limit(6).forEach(e ->
-                    screen.say(String.format("  %+.0f  %s %s", e.decibans(), e.rule().says(), e.rule().because())));
+                    screen.say(String.format("  %+.0f  %s %s", e.decibans(), e.rule().says(), e.explainedBy()
+                            .map(by -> "Already explained by: " + catalogue.cause(by).title() + ".").orElse(e.rule().because()))));
         });
     }
 

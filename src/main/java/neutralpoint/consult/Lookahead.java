@@ -28,7 +28,6 @@ public final class Lookahead {
     private static final int LOOKED_INTO = 16;
     /** Below this chance of changing the course a question is not worth the householder's time. */
     private static final double COURSE_AT_STAKE = 0.15;
-    private static final String FLUSH = "flush";
     private static final String NO_FLUSH = "no-flush";
     private static final double WORTH_ASKING = 0.002;
     /** Reading a question aloud and typing the answer takes about a minute, whatever it asks. */
@@ -84,7 +83,7 @@ public final class Lookahead {
     /** The quickest question left that could forbid the course now recommended, however unlikely that is. */
     private Optional<NextQuestion> bar(Assessment now) {
         Set<String> forbidding = new HashSet<>(Set.of(now.verdict().course().id()));
-        if (now.verdict().course().id().endsWith(FLUSH) && now.arrangement().possibleTraits().contains(NO_FLUSH)) {
+        if (now.verdict().course().cleanses() && now.arrangement().possibleTraits().contains(NO_FLUSH)) {
             catalogue.systems().stream().filter(s -> s.traits().contains(NO_FLUSH)).forEach(s -> forbidding.add(s.id()));
         }
         return catalogue.findings().values().stream()

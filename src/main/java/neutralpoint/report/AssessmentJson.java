@@ -3,6 +3,8 @@ package neutralpoint.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import neutralpoint.catalogue.Cause;
+import neutralpoint.catalogue.Course;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.WeighedEvidence;
@@ -24,8 +26,10 @@ public final class AssessmentJson {
                 "evidence", c.evidence().stream().map(AssessmentJson::evidence).toList())).toList());
         out.put("course", fields("id", a.verdict().course().id(), "title", a.verdict().course().title(),
                 "because", a.verdict().because()));
-        out.put("order", a.order().stream().map(s -> fields("course", s.course().id(), "cause", s.cause().id(),
-                "because", s.because())).toList());
+        out.put("cleansing", a.cleansing().map(AssessmentJson::cleansing).orElse(null));
+        out.put("order", a.order().stream().map(s -> fields("course", s.course().map(Course::id).orElse(null),
+                "cause", s.cause().map(Cause::id).orElse(null), "phase", s.phase().word(), "action", s.action(),
+                "because", String.join(" ", s.because()))).toList());
         out.put("cautions", a.cautions().stream().map(c -> fields("id", c.id(), "text", c.text(),
                 "authority", c.authority())).toList());
         out.put("next", next.stream().map(q -> fields("finding", q.finding().id(), "question", q.finding().ask(),
@@ -34,8 +38,16 @@ public final class AssessmentJson {
     }
 
     private static Map<String, Object> evidence(WeighedEvidence e) {
-        return fields("finding", e.finding(), "value", e.value(), "decibans", rounded(e.decibans()), "rule", e.rule().id(),
-                "because", e.rule().because(), "source", e.rule().source());
+        Map<String, Object> out = fields("finding", e.finding(), "value", e.value(), "decibans", rounded(e.decibans()),
+                "rule", e.rule().id(), "because", e.rule().because(), "source", e.rule().source());
+        e.explainedBy().ifPresent(by -> out.put("explainedBy", by));
+        return out;
+    }
+
+    private static Map<String, Object> cleansing(Assessment.Cleansing c) {
+        return fields("course", c.course().id(), "method", c.method().id(), "title", c.method().title(), "because", c.because(),
+                "ruledOut", c.ruledOut().stream().map(r -> fields("method", r.method().id(), "because", r.because())).toList(),
+                "avoid", c.avoid().stream().map(v -> fields("handling", v.handling().id(), "because", v.because())).toList());
     }
 
     private static double rounded(double value) {

@@ -1,6 +1,7 @@
 package neutralpoint.report;
 
 import java.util.List;
+import java.util.Locale;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.WeighedEvidence;
@@ -29,7 +30,7 @@ public final class AssessmentText {
             line("Because: " + s.because(), "     ");
         }
         line("Job: " + a.job().id(), "");
-        line("System: " + system(a.arrangement()), "");
+        line("System: " + a.arrangement().inWords(), "");
         a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));
         heading("Course: " + a.verdict().course().title());
         a.verdict().chief().ifPresent(c -> line("For: " + c.cause().title() + " (" + c.status() + ", "
@@ -45,9 +46,11 @@ public final class AssessmentText {
             heading("Order of work");
             int n = 1;
             for (Assessment.Step s : a.order()) {
-                line(n++ + ". " + s.course().title() + ": " + s.because(), "   ");
+                line(n++ + ". " + s.course().map(c -> c.title() + ": ").orElse("") + s.action(), "   ");
+                s.because().forEach(b -> line("   " + b, "   "));
             }
         }
+        a.cleansing().ifPresent(this::cleansing);
         heading("Cautions");
         a.cautions().forEach(c -> line("- " + c.text() + " (" + c.authority() + ")", "  "));
         heading("Not checked, and could still matter");
@@ -61,10 +64,16 @@ public final class AssessmentText {
         }
     }
 
-    /** An arrangement that is a mere guess is not named as if it were known. */
-    private static String system(Assessment.System system) {
-        return system.status().equals("unclear") ? "not clear yet; most like " + system.title().toLowerCase(java.util.Locale.ROOT)
-                : system.title() + " (" + system.status() + ")";
+    private void cleansing(Assessment.Cleansing c) {
+        heading("How to cleanse: " + c.method().title());
+        line(c.method().means(), "");
+        c.because().stream().limit(REASONS).forEach(b -> line("- " + b, "  "));
+        c.avoid().forEach(v -> line("- Not here: " + lowerFirst(v.handling().title()) + ". " + v.because(), "  "));
+        c.ruledOut().forEach(r -> line("- Not here: " + lowerFirst(r.method().title()) + ". " + r.because(), "  "));
+    }
+
+    private static String lowerFirst(String words) {
+        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     private void evidence(Assessment.CauseStanding chief) {

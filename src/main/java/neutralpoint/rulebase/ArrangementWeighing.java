@@ -50,7 +50,7 @@ final class ArrangementWeighing {
         Map<String, List<Derived<Evidence>>> byKind = Ledger.byWhatItIsAbout(evidence);
         Map<ArrangementKind, Ledger> ledgers = new LinkedHashMap<>();
         catalogue.arrangements().values().forEach(kind -> ledgers.put(kind,
-                Ledger.of(kind.priorDecibans(), byKind.getOrDefault(kind.id(), List.of()), family)));
+                Ledger.of(kind.priorDecibans(), byKind.getOrDefault(kind.id(), List.of()), family, Explained.NOTHING)));
         return ledgers;
     }
 

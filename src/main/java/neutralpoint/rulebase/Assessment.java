@@ -1,17 +1,26 @@
 package neutralpoint.rulebase;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Handling;
+import neutralpoint.catalogue.Method;
+import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.Evidence;
 
-/** Everything concluded from one job. Immutable; every view is made of it. */
+/**
+ * Everything concluded from one job. Immutable; every view is made of it.
+ *
+ * @param cleansing  how to cleanse, when the course or a step of the order does
+ * @param rulesFired ids of all rules that concluded something
+ */
 public record Assessment(Job job, List<StopFound> stops, System arrangement, List<CauseStanding> causes,
-        Verdict verdict, List<Step> order, List<Caution> cautions) {
+        Verdict verdict, Optional<Cleansing> cleansing, List<Step> order, List<Caution> cautions, Set<String> rulesFired) {
 
     /** A red line that stands, and what to do now. */
     public record StopFound(String id, String title, String action, String because, String course) {}
@@ -25,7 +34,14 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
      * @param share          the arrangement's share of probability among all systems
      */
     public record System(String id, String title, String status, List<String> features, List<String> contradictions,
-            double share, Set<String> traits, Set<String> possibleTraits) {}
+            double share, Set<String> traits, Set<String> possibleTraits) {
+
+        /** The system as it is shown: one that is a mere guess is not named as if it were known. */
+        public String inWords() {
+            return status.equals("unclear") ? "not clear yet; most like " + title.toLowerCase(Locale.ROOT)
+                    : title + " (" + status + ")";
+        }
+    }
 
     /** Where one cause stands, with its evidence strongest first. */
     public record CauseStanding(Cause cause, String status, double decibans, double probability,
@@ -46,6 +62,10 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
                     && evidence.stream().anyMatch(e -> e.kind() == Evidence.Kind.EXCLUDES);
         }
 
+        public boolean isSettled() {
+            return status.equals("settled");
+        }
+
         public boolean isActive() {
             return status.equals("settled") || status.equals("likely");
         }
@@ -59,8 +79,30 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
      */
     public record Verdict(Course course, Optional<CauseStanding> chief, List<String> because) {}
 
-    /** One step of the order of work. */
-    public record Step(Course course, Cause cause, String because) {}
+    /**
+     * One step of the order of work.
+     *
+     * @param course  the course it belongs to; none for a step that answers no cause
+     * @param cause   the cause it answers, if it answers one
+     * @param action  what is done, in one line
+     * @param because why it is done, and why in this place
+     */
+    public record Step(Optional<Course> course, Optional<Cause> cause, Phase phase, String action, List<String> because) {}
+
+    /**
+     * How to cleanse this system.
+     *
+     * @param because  what speaks for this method, strongest first
+     * @param ruledOut methods that are forbidden here
+     * @param avoid    ways of handling the water that are forbidden here
+     */
+    public record Cleansing(Course course, Method method, List<String> because, List<RuledOut> ruledOut, List<Avoid> avoid) {}
+
+    /** A method that is forbidden here, and why. */
+    public record RuledOut(Method method, String because) {}
+
+    /** A way of handling the water that is forbidden here, and why. */
+    public record Avoid(Handling handling, String because) {}
 
     /** Causes that something speaks for and that are at least this likely, best first. */
     public List<CauseStanding> worthShowing(double leastProbability) {

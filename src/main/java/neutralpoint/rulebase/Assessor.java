@@ -5,20 +5,30 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Caution;
+import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Job;
+import neutralpoint.rulebase.fact.AlsoDo;
 import neutralpoint.rulebase.fact.Arrangement;
 import neutralpoint.rulebase.fact.Attach;
 import neutralpoint.rulebase.fact.Bars;
+import neutralpoint.rulebase.fact.Before;
 import neutralpoint.rulebase.fact.Contradiction;
 import neutralpoint.rulebase.fact.Evidence;
+import neutralpoint.rulebase.fact.Explains;
+import neutralpoint.rulebase.fact.Forbids;
 import neutralpoint.rulebase.fact.Remedy;
+import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
 import neutralpoint.rulebase.fact.Stop;
+import neutralpoint.rulebase.fact.Strength;
 import neutralpoint.rulebase.fact.Work;
 
 /** Judges a job. One assessment is a pure function of the job's answers: a fresh session each time. */
@@ -27,10 +37,19 @@ public final class Assessor {
 
     private final RuleBase rules;
     private final Catalogue catalogue;
+    private final BiFunction<RuleInfo, Strength, Strength> grading;
 
     public Assessor(RuleBase rules, Catalogue catalogue) {
+        this(rules, catalogue, (rule, strength) -> strength);
+    }
+
+    /**
+     * @param grading the strength to give a rule's evidence, for trying how far a verdict hangs on it
+     */
+    public Assessor(RuleBase rules, Catalogue catalogue, BiFunction<RuleInfo, Strength, Strength> grading) {
         this.rules = rules;
         this.catalogue = catalogue;
+        this.grading = grading;
     }
 
     public Assessment assess(Job job) {
@@ -41,21 +60,51 @@ public final class Assessor {
                     .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
             session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
 
-            List<Assessment.CauseStanding> causes =
-                    CauseWeighing.weigh(catalogue, system, evidence(session, "evidence"), family);
+            List<Assessment.CauseStanding> causes = causes(session, system, family);
             Optional<Assessment.CauseStanding> chief = chief(job, causes);
             session.tell(causes.stream().map(c -> standing(c, chief)).toList());
 
-            CourseChoice choice = new CourseChoice(catalogue, session.all(Remedy.class), session.all(Bars.class));
+            MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
+            CourseChoice choice = new CourseChoice(catalogue, methods, session.all(Remedy.class), session.all(Bars.class));
             List<Derived<Stop>> stops = session.all(Stop.class);
             Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
-            // Nothing is to be done here until somebody else has made it safe.
-            boolean referred = stops.stream().anyMatch(s -> s.fact().isReferral());
-            List<Assessment.Step> order = referred ? List.of() : choice.order(causes, chief);
+            List<Assessment.Step> order = order(session, stops, choice, causes, chief);
             session.tell(work(verdict, order));
-            return new Assessment(job, stops.stream().map(Assessor::stop).toList(), system, causes, verdict, order,
-                    cautions(session));
+            if (!order.isEmpty()) {
+                order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
+            }
+            return new Assessment(job, stops.stream().map(Assessor::stop).toList(), system, causes, verdict,
+                    cleansing(methods, verdict, order), order, cautions(session), session.rulesFired());
         }
+    }
+
+    /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
+    private List<Assessment.CauseStanding> causes(Session session, Assessment.System system, UnaryOperator<String> family) {
+        List<Derived<Evidence>> evidence = evidence(session, "evidence");
+        List<Assessment.CauseStanding> first = CauseWeighing.weigh(catalogue, system, evidence, family, Explained.NOTHING);
+        session.tell(first.stream().filter(Assessment.CauseStanding::isSettled).map(c -> new Settled(c.id())).toList());
+        List<Derived<Explains>> explains = session.all(Explains.class);
+        return explains.isEmpty() ? first
+                : CauseWeighing.weigh(catalogue, system, evidence, family, Explained.of(explains));
+    }
+
+    private static List<Assessment.Step> order(Session session, List<Derived<Stop>> stops, CourseChoice choice,
+            List<Assessment.CauseStanding> causes, Optional<Assessment.CauseStanding> chief) {
+        if (stops.stream().anyMatch(s -> s.fact().isReferral())) {
+            // Nothing is to be done here until somebody else has made it safe.
+            return List.of();
+        }
+        List<Assessment.CauseStanding> toBeDone = causes.stream()
+                .filter(c -> c.isActive() || chief.map(ch -> ch.id().equals(c.id())).orElse(false))
+                .filter(c -> stops.isEmpty() || !choice.courseFor(c).cleanses()).toList();
+        return new WorkOrder(session.all(Before.class)).steps(toBeDone, choice::courseFor);
+    }
+
+    /** How to carry out the course, or else the first step of the order that cleanses. */
+    private static Optional<Assessment.Cleansing> cleansing(MethodChoice methods, Assessment.Verdict verdict,
+            List<Assessment.Step> order) {
+        return Stream.concat(Stream.of(verdict.course()), order.stream().flatMap(s -> s.course().stream()))
+                .filter(Course::cleanses).findFirst().flatMap(methods::of);
     }
 
     /** The causes and arrangements that some rule moves, and the courses one bars, because of this finding. */
@@ -63,8 +112,9 @@ public final class Assessor {
         return rules.movedBy(finding);
     }
 
-    private static List<Derived<Evidence>> evidence(Session session, String folder) {
-        return session.all(Evidence.class).stream().filter(e -> e.rule().folder().startsWith(folder)).toList();
+    private List<Derived<Evidence>> evidence(Session session, String folder) {
+        return session.all(Evidence.class).stream().filter(e -> e.rule().folder().startsWith(folder))
+                .map(e -> e.map(fact -> fact.graded(grading.apply(e.rule(), fact.strength())))).toList();
     }
 
     /** The likeliest fault that explains the complaint; without one, the likeliest fault of all. */
@@ -103,8 +153,12 @@ public final class Assessor {
         List<Work> work = new ArrayList<>();
         String chief = verdict.chief().map(Assessment.CauseStanding::id).orElse("");
         work.add(new Work(verdict.course().id(), chief, verdict.chief().map(c -> c.cause().phase().word()).orElse(""), true));
-        order.stream().filter(s -> !s.cause().id().equals(chief))
-                .forEach(s -> work.add(new Work(s.course().id(), s.cause().id(), s.cause().phase().word(), false)));
+        for (Assessment.Step s : order) {
+            String cause = s.cause().map(Cause::id).orElse("");
+            if (!cause.equals(chief)) {
+                s.course().ifPresent(course -> work.add(new Work(course.id(), cause, s.phase().word(), false)));
+            }
+        }
         return work;
     }
 

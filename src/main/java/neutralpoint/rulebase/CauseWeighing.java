@@ -17,11 +17,11 @@ final class CauseWeighing {
     private CauseWeighing() {}
 
     static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.System system,
-            List<Derived<Evidence>> evidence, UnaryOperator<String> family) {
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
         Map<String, List<Derived<Evidence>>> byCause = Ledger.byWhatItIsAbout(evidence);
         return catalogue.causes().values().stream()
                 .map(cause -> standing(cause, system,
-                        Ledger.of(cause.priorDecibans(), byCause.getOrDefault(cause.id(), List.of()), family)))
+                        Ledger.of(cause.priorDecibans(), byCause.getOrDefault(cause.id(), List.of()), family, explained)))
                 .sorted(Comparator.comparingInt(CauseWeighing::rank)
                         .thenComparing(s -> -s.decibans()).thenComparing(Assessment.CauseStanding::id))
                 .toList();

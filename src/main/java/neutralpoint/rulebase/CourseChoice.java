@@ -5,21 +5,25 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Course;
 import neutralpoint.rulebase.fact.Bars;
 import neutralpoint.rulebase.fact.Remedy;
 import neutralpoint.rulebase.fact.Stop;
 
-/** From causes, remedies, bars and stops to one recommended course and the order of work. */
+/** From causes, remedies, bars and stops to one recommended course. */
 final class CourseChoice {
     private static final String REFER = "refer";
     private static final String NONE = "no-wet-side-work";
+    private static final String GENTLER = "partial-cleanse";
 
     private final Catalogue catalogue;
+    private final MethodChoice methods;
     private final List<Derived<Remedy>> remedies;
     private final List<Derived<Bars>> bars;
 
-    CourseChoice(Catalogue catalogue, List<Derived<Remedy>> remedies, List<Derived<Bars>> bars) {
+    CourseChoice(Catalogue catalogue, MethodChoice methods, List<Derived<Remedy>> remedies, List<Derived<Bars>> bars) {
         this.catalogue = catalogue;
+        this.methods = methods;
         this.remedies = remedies;
         this.bars = bars;
     }
@@ -27,29 +31,43 @@ final class CourseChoice {
     /** A course and, where a rule changed it from the usual one, that rule's reason. */
     private record Chosen(String course, List<String> because) {}
 
-    private Chosen courseFor(Assessment.CauseStanding standing) {
-        String course = standing.cause().course();
+    /** The course that answers this cause on this system. */
+    Course courseFor(Assessment.CauseStanding standing) {
+        return catalogue.course(choose(standing).course());
+    }
+
+    private Chosen choose(Assessment.CauseStanding standing) {
         List<String> because = new ArrayList<>();
-        for (Derived<Remedy> r : remedies) {
-            if (r.fact().standing().cause().equals(standing.id())) {
-                course = r.fact().course();
-                because.add(r.rule().because());
-                break;
-            }
-        }
-        String wanted = course;
+        String usual = remedies.stream().filter(r -> r.fact().standing().cause().equals(standing.id())).findFirst()
+                .map(r -> {
+                    because.add(r.rule().because());
+                    return r.fact().course();
+                }).orElse(standing.cause().course());
+        String course = usual;
         // A course put in place of a barred one may itself be barred, so this is asked again; refer never is.
         for (int asked = 0; asked < catalogue.courses().size(); asked++) {
-            String now = course;
-            List<Derived<Bars>> against = bars.stream().filter(b -> b.fact().course().equals(now)).toList();
-            if (against.isEmpty()) {
+            Optional<Chosen> instead = instead(catalogue.course(course));
+            if (instead.isEmpty()) {
                 return new Chosen(course, because);
             }
-            Derived<Bars> bar = against.stream().filter(b -> b.fact().instead().equals(REFER)).findFirst().orElse(against.get(0));
-            because.add(bar.rule().because());
-            course = bar.fact().instead();
+            because.addAll(instead.get().because());
+            course = instead.get().course();
         }
-        return new Chosen(course.equals(wanted) ? course : REFER, because);
+        return new Chosen(course.equals(usual) ? course : REFER, because);
+    }
+
+    /** What takes the place of a course that is barred, or that no permitted method can carry out. */
+    private Optional<Chosen> instead(Course course) {
+        List<Derived<Bars>> against = bars.stream().filter(b -> b.fact().course().equals(course.id())).toList();
+        if (!against.isEmpty()) {
+            Derived<Bars> bar = against.stream().filter(b -> b.fact().instead().equals(REFER)).findFirst().orElse(against.get(0));
+            return Optional.of(new Chosen(bar.fact().instead(), List.of(bar.rule().because())));
+        }
+        if (!course.cleanses() || methods.of(course).isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Chosen(course.id().equals(GENTLER) ? REFER : GENTLER,
+                methods.ruledOut(course).stream().map(Assessment.RuledOut::because).toList()));
     }
 
     Assessment.Verdict verdict(List<Derived<Stop>> stops, Optional<Assessment.CauseStanding> chief,
@@ -60,7 +78,7 @@ final class CourseChoice {
         because.addAll(disputes);
         String course = NONE;
         if (chief.isPresent()) {
-            Chosen chosen = courseFor(chief.get());
+            Chosen chosen = choose(chief.get());
             course = chosen.course();
             because.addAll(chosen.because());
             chief.get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
@@ -70,19 +88,10 @@ final class CourseChoice {
         }
         if (stops.stream().anyMatch(s -> s.fact().isReferral())) {
             course = REFER;
-        } else if (!stops.isEmpty() && (course.endsWith("flush") || course.equals("partial-cleanse") || course.equals(NONE))) {
+        } else if (!stops.isEmpty() && (catalogue.course(course).cleanses() || course.equals(NONE))) {
             // No cleansing while a red line stands: what clears the line comes first.
             course = stops.get(0).fact().course();
         }
         return new Assessment.Verdict(catalogue.course(course), chief, because.stream().distinct().toList());
-    }
-
-    List<Assessment.Step> order(List<Assessment.CauseStanding> causes, Optional<Assessment.CauseStanding> chief) {
-        return causes.stream()
-                .filter(c -> c.isActive() || chief.map(ch -> ch.id().equals(c.id())).orElse(false))
-                .sorted(Comparator.comparing((Assessment.CauseStanding c) -> c.cause().phase())
-                        .thenComparing(c -> -c.probability()).thenComparing(Assessment.CauseStanding::id))
-                .map(c -> new Assessment.Step(catalogue.course(courseFor(c).course()), c.cause(), c.cause().work()))
-                .toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import neutralpoint.rulebase.fact.Evidence;
@@ -26,16 +27,22 @@ final class Ledger {
     }
 
     /**
-     * @param family finds the family of a finding
+     * @param family    finds the family of a finding
+     * @param explained signs that no longer count
      */
-    static Ledger of(int priorDecibans, List<Derived<Evidence>> evidence, UnaryOperator<String> family) {
+    static Ledger of(int priorDecibans, List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
         Map<String, List<Derived<Evidence>>> families = new LinkedHashMap<>();
-        for (Derived<Evidence> e : evidence) {
-            String finding = e.fact().from().get(0).finding();
-            boolean positive = e.fact().getDecibans() > 0;
-            families.computeIfAbsent(family.apply(finding) + (positive ? " for" : " against"), f -> new ArrayList<>()).add(e);
-        }
         List<WeighedEvidence> entries = new ArrayList<>();
+        for (Derived<Evidence> e : evidence) {
+            Optional<String> by = explained.by(e.fact());
+            if (by.isPresent()) {
+                entries.add(weighed(e, 0, by));
+            } else {
+                String kin = e.fact().from().isEmpty() ? e.rule().id() : family.apply(finding(e.fact()));
+                boolean positive = e.fact().getDecibans() > 0;
+                families.computeIfAbsent(kin + (positive ? " for" : " against"), f -> new ArrayList<>()).add(e);
+            }
+        }
         families.values().forEach(members -> entries.addAll(damp(members)));
         entries.sort(Comparator.comparing((WeighedEvidence e) -> -Math.abs(e.decibans())).thenComparing(e -> e.rule().id()));
         return new Ledger(priorDecibans, List.copyOf(entries));
@@ -51,11 +58,18 @@ final class Ledger {
                 .sorted(Comparator.comparingInt(e -> -Math.abs(e.fact().getDecibans()))).toList();
         List<WeighedEvidence> damped = new ArrayList<>();
         for (Derived<Evidence> e : strongestFirst) {
-            double share = damped.isEmpty() ? 1 : DAMPED;
-            damped.add(new WeighedEvidence(e.fact().from().get(0).finding(), shown(e.fact()),
-                    e.fact().getDecibans() * share, e.fact().kind(), e.rule()));
+            damped.add(weighed(e, damped.isEmpty() ? 1 : DAMPED, Optional.empty()));
         }
         return damped;
+    }
+
+    private static WeighedEvidence weighed(Derived<Evidence> e, double share, Optional<String> explainedBy) {
+        return new WeighedEvidence(finding(e.fact()), shown(e.fact()), e.fact().getDecibans() * share, e.fact().kind(),
+                e.rule(), explainedBy);
+    }
+
+    private static String finding(Evidence evidence) {
+        return evidence.from().isEmpty() ? "" : evidence.from().get(0).finding();
     }
 
     private static String shown(Evidence evidence) {

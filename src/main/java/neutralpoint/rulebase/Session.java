@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
@@ -43,6 +45,11 @@ final class Session implements AutoCloseable {
                 .map(d -> new Derived<>(d.rule(), kind.cast(d.fact())))
                 .sorted(Comparator.comparing((Derived<T> d) -> d.rule().id()).thenComparing(d -> d.fact().toString()))
                 .toList();
+    }
+
+    /** Ids of all rules that concluded something so far. */
+    Set<String> rulesFired() {
+        return derived.stream().map(d -> d.rule().id()).collect(Collectors.toUnmodifiableSet());
     }
 
     @Override

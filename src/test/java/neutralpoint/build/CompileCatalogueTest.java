@@ -48,7 +48,7 @@ class CompileCatalogueTest {
         return Stream.of(
                 new Slip("finding", rule(good.replace("bleed-water", "bleed-watr"), then), "line 8: \"bleed-watr\" is not a known finding; did you mean \"bleed-water\"?"),
                 new Slip("answer", rule(good.replace("black", "blak"), then), "line 8: \"blak\" is not a known answer of bleed-water; did you mean \"black\"?"),
-                new Slip("cause", rule(good, then.replace("sludge-throughout", "sludge-everywhere")), "line 10: \"sludge-everywhere\" is not a known cause or arrangement"),
+                new Slip("cause", rule(good, then.replace("sludge-throughout", "sludge-everywhere")), "line 10: \"sludge-everywhere\" is not a known cause, arrangement or method"),
                 new Slip("source", rule(good, then).replace("common-practice", "comon-practice"), "did you mean \"common-practice\"?"),
                 new Slip("no because", rule(good, then).replace("  @because(\"b\")\n", ""), "needs @says, @because and @source"),
                 new Slip("package", rule(good, then).replace("rules.evidence", "rules.water"), "line 1: the package should be rules.evidence"))

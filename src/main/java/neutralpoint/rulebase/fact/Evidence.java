@@ -32,6 +32,11 @@ public record Evidence(String about, Kind kind, Strength strength, List<Seen> fr
         return new Evidence(about, Kind.EXCLUDES, Strength.DECISIVE, List.of(from));
     }
 
+    /** This evidence with another strength; what decides stays as it is. */
+    public Evidence graded(Strength other) {
+        return other == strength || kind == Kind.SETTLES || kind == Kind.EXCLUDES ? this : new Evidence(about, kind, other, from);
+    }
+
     /** Signed weight in decibans. */
     public int getDecibans() {
         return switch (kind) {

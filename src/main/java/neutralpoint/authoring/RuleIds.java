@@ -1,0 +1,150 @@
+package neutralpoint.authoring;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import neutralpoint.catalogue.AnswerType;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Phase;
+import neutralpoint.document.BadInput;
+import neutralpoint.document.Nearest;
+import neutralpoint.document.Where;
+
+/** Holds every id that a rule names against the catalogue; to the rule compiler they are just strings. */
+public final class RuleIds {
+    /** Facts that are something found on site. */
+    static final Set<String> SEEN = Set.of("Observed", "Lacks", "Measured", "Radiators");
+
+    private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
+    private static final Pattern TRAIT = Pattern.compile("(?:possibleT|t)raits\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
+
+    private final Catalogue catalogue;
+    private final Set<String> weighed = new HashSet<>();
+
+    public RuleIds(Catalogue catalogue) {
+        this.catalogue = catalogue;
+        weighed.addAll(catalogue.causes().keySet());
+        weighed.addAll(catalogue.arrangements().keySet());
+        weighed.addAll(catalogue.methods().keySet());
+    }
+
+    /** Refuses the first rule that lacks a note or names something that is not catalogued. */
+    public void check(List<RuleText> rules) {
+        rules.forEach(this::check);
+    }
+
+    /** For each finding, the causes and arrangements that some rule moves, and the courses one bars, because of it. */
+    public static Map<String, Set<String>> moves(List<RuleText> rules) {
+        Map<String, Set<String>> moves = new TreeMap<>();
+        for (RuleText rule : rules) {
+            Conclusion c = rule.conclusion();
+            if ((c.isEvidence() && !rule.folder().equals("method")) || c.call().equals("Bars")) {
+                findings(rule).forEach(f -> moves.computeIfAbsent(f, x -> new TreeSet<>()).add(c.ids().get(0)));
+            }
+        }
+        return moves;
+    }
+
+    /** The findings a rule looks at. */
+    public static List<String> findings(RuleText rule) {
+        return rule.patterns().stream().filter(p -> SEEN.contains(p.fact()))
+                .flatMap(p -> of(p, "finding").stream()).distinct().toList();
+    }
+
+    private void check(RuleText rule) {
+        for (String note : List.of("says", "because", "source")) {
+            if (rule.note(note).isBlank()) {
+                throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs @says, @because and @source.");
+            }
+        }
+        known(rule.note("source"), catalogue.sources().keySet(), "source", rule.where());
+        rule.patterns().forEach(this::check);
+        check(rule.conclusion(), rule);
+    }
+
+    private void check(RuleText.Pattern pattern) {
+        of(pattern, "cause").forEach(id -> known(id, catalogue.causes().keySet(), "cause", pattern.where()));
+        of(pattern, "course").forEach(id -> known(id, catalogue.courses().keySet(), "course", pattern.where()));
+        of(pattern, "phase").forEach(id -> known(id, Phase.words(), "phase", pattern.where()));
+        pattern.constraints().forEach(c -> all(TRAIT, c).forEach(id -> known(id, catalogue.traits(), "trait", pattern.where())));
+        if (SEEN.contains(pattern.fact())) {
+            List<String> findings = of(pattern, "finding");
+            findings.forEach(id -> known(id, catalogue.findings().keySet(), "finding", pattern.where()));
+            findings.forEach(id -> checkAnswers(catalogue.finding(id), pattern));
+        }
+    }
+
+    private static void checkAnswers(Finding finding, RuleText.Pattern pattern) {
+        Set<String> valid = new HashSet<>(finding.optionIds());
+        if (finding.type() == AnswerType.SEVERAL_OF) {
+            valid.add("none");
+        }
+        of(pattern, "answer").forEach(word -> known(word, valid, "answer of " + finding.id(), pattern.where()));
+    }
+
+    private void check(Conclusion c, RuleText rule) {
+        Where where = c.where();
+        switch (c.call()) {
+            case "Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes" ->
+                    known(c.ids().get(0), weighed, "cause, arrangement or method", where);
+            case "Explains.awayFrom" -> c.ids().forEach(id -> known(id, catalogue.causes().keySet(), "cause", where));
+            case "Attach" -> known(c.ids().get(0), catalogue.cautions().keySet(), "caution", where);
+            case "Bars", "Remedy", "Stop.clearBy" -> c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
+            case "Forbids" -> known(c.ids().get(0), catalogue.handlings().keySet(), "handling", where);
+            case "AlsoDo" -> {
+                known(c.ids().get(0), Phase.words(), "phase", where);
+                needsAction(rule);
+            }
+            case "Stop.refer", "Contradiction.between", "Before.must", "Before.usually" -> { }
+            default -> throw new BadInput(where, "\"" + c.call() + "\" is not a known conclusion" + Nearest.hint(c.call(),
+                    Set.of("Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes", "Explains.awayFrom",
+                            "Attach", "Bars", "Remedy", "Stop.clearBy", "Stop.refer", "Forbids", "AlsoDo",
+                            "Contradiction.between", "Before.must", "Before.usually")));
+        }
+        if (c.call().startsWith("Stop.")) {
+            needsAction(rule);
+        }
+    }
+
+    private static void needsAction(RuleText rule) {
+        if (rule.note("action").isBlank()) {
+            throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs an @action that says what to do.");
+        }
+    }
+
+    /** The quoted words a condition compares a field with. */
+    static List<String> of(RuleText.Pattern pattern, String field) {
+        Pattern comparison = Pattern.compile("^\\s*" + field + "\\s*(?:==|!=|(?:not\\s+)?in\\b)(.*)", Pattern.DOTALL);
+        List<String> words = new ArrayList<>();
+        for (String constraint : pattern.constraints()) {
+            Matcher m = comparison.matcher(constraint);
+            if (m.matches()) {
+                words.addAll(all(QUOTED, m.group(1)));
+            }
+        }
+        return words;
+    }
+
+    private static void known(String id, Collection<String> valid, String what, Where where) {
+        if (!valid.contains(id)) {
+            throw new BadInput(where, "\"" + id + "\" is not a known " + what + Nearest.hint(id, valid));
+        }
+    }
+
+    private static List<String> all(Pattern pattern, String text) {
+        List<String> found = new ArrayList<>();
+        Matcher m = pattern.matcher(text);
+        while (m.find()) {
+            found.add(m.group(1));
+        }
+        return found;
+    }
+}

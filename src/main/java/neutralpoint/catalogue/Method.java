@@ -1,0 +1,11 @@
+package neutralpoint.catalogue;
+
+import java.util.List;
+
+/**
+ * A way of cleansing.
+ *
+ * @param courses       the courses it can carry out
+ * @param priorDecibans how readily it is chosen before anything is known; trade judgement
+ */
+public record Method(String id, String title, String means, List<String> courses, int priorDecibans) {}

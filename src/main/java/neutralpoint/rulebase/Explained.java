@@ -1,0 +1,30 @@
+package neutralpoint.rulebase;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.HashMap;
+import neutralpoint.rulebase.fact.Evidence;
+import neutralpoint.rulebase.fact.Explains;
+import neutralpoint.rulebase.fact.Seen;
+
+/** Signs that a settled cause already accounts for, by the rivals they no longer speak for. */
+record Explained(Map<String, Map<Seen, String>> signsByRival) {
+    static final Explained NOTHING = new Explained(Map.of());
+
+    static Explained of(List<Derived<Explains>> found) {
+        Map<String, Map<Seen, String>> signs = new TreeMap<>();
+        found.forEach(d -> d.fact().rivals().forEach(rival ->
+                signs.computeIfAbsent(rival, r -> new HashMap<>()).putIfAbsent(d.fact().sign(), d.fact().by())));
+        return new Explained(signs);
+    }
+
+    /** The settled cause that accounts for this evidence, if one does. Deciding tests are never explained away. */
+    Optional<String> by(Evidence evidence) {
+        if (evidence.kind() != Evidence.Kind.FOR || evidence.from().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.ofNullable(signsByRival.getOrDefault(evidence.about(), Map.of()).get(evidence.from().get(0)));
+    }
+}

@@ -1,0 +1,79 @@
+package neutralpoint.rulebase;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import neutralpoint.catalogue.Course;
+import neutralpoint.rulebase.fact.AlsoDo;
+import neutralpoint.rulebase.fact.Before;
+import neutralpoint.catalogue.Phase;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.DirectedAcyclicGraph;
+import org.jgrapht.traverse.TopologicalOrderIterator;
+
+/**
+ * Puts the work in order: particular orders first, then the general ones that do not contradict
+ * them, then the likeliest cause first.
+ */
+final class WorkOrder {
+    /** More reasons than this for one place in the order would hide the work itself. */
+    private static final int REASONS = 2;
+
+    private final List<Derived<Before>> before;
+
+    WorkOrder(List<Derived<Before>> before) {
+        this.before = before.stream()
+                .sorted(Comparator.comparing((Derived<Before> b) -> !b.fact().must()).thenComparing(b -> b.rule().id())
+                        .thenComparing(b -> b.fact().first()).thenComparing(b -> b.fact().then())).toList();
+    }
+
+    List<Assessment.Step> steps(List<Assessment.CauseStanding> toBeDone, Function<Assessment.CauseStanding, Course> course) {
+        Map<String, Assessment.CauseStanding> byId = new LinkedHashMap<>();
+        toBeDone.forEach(c -> byId.put(c.id(), c));
+        DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
+        byId.keySet().forEach(graph::addVertex);
+        Map<String, List<String>> reasons = new LinkedHashMap<>();
+        for (Derived<Before> b : before) {
+            String first = b.fact().first();
+            String then = b.fact().then();
+            if (byId.containsKey(first) && byId.containsKey(then) && !first.equals(then) && added(graph, first, then)) {
+                reasons.computeIfAbsent(first, f -> new ArrayList<>()).add(b.rule().because());
+            }
+        }
+        Comparator<String> likeliestFirst = Comparator.comparing((String id) -> byId.get(id).cause().phase())
+                .thenComparing(id -> -byId.get(id).probability()).thenComparing(Comparator.naturalOrder());
+        List<Assessment.Step> steps = new ArrayList<>();
+        new TopologicalOrderIterator<>(graph, likeliestFirst).forEachRemaining(id -> steps.add(step(byId.get(id),
+                course.apply(byId.get(id)), reasons.getOrDefault(id, List.of()))));
+        return steps;
+    }
+
+    /** False where the edge would contradict an order already taken in, which stands above it. */
+    private static boolean added(DirectedAcyclicGraph<String, DefaultEdge> graph, String first, String then) {
+        try {
+            return graph.addEdge(first, then) != null;
+        } catch (IllegalArgumentException contradiction) {
+            return false;
+        }
+    }
+
+    private static Assessment.Step step(Assessment.CauseStanding c, Course course, List<String> reasons) {
+        List<String> because = reasons.isEmpty() ? List.of(c.cause().means())
+                : reasons.stream().distinct().limit(REASONS).toList();
+        return new Assessment.Step(Optional.of(course), Optional.of(c.cause()), c.cause().phase(), c.cause().work(), because);
+    }
+
+    /** The steps that answer no cause, each after the last step of its phase or an earlier one. */
+    static List<Assessment.Step> withAlsoDo(List<Assessment.Step> steps, List<Derived<AlsoDo>> also) {
+        List<Assessment.Step> all = new ArrayList<>(steps);
+        Map<String, Assessment.Step> distinct = new LinkedHashMap<>();
+        also.forEach(d -> distinct.putIfAbsent(d.rule().id(), new Assessment.Step(Optional.empty(), Optional.empty(),
+                Phase.of(d.fact().phase()), d.rule().action(), List.of(d.rule().because()))));
+        distinct.values().stream().sorted(Comparator.comparing(Assessment.Step::phase)).forEach(all::add);
+        return all;
+    }
+}
