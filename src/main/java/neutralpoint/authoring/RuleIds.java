@@ -42,7 +42,7 @@ public final class RuleIds {
     }
 
     /** For each finding, the causes and arrangements that some rule moves, and the courses one bars, because of it. */
-    public static Map<String, Set<String>> moves(List<RuleText> rules) {
+    public static Map<String, List<String>> moves(List<RuleText> rules) {
         Map<String, Set<String>> moves = new TreeMap<>();
         for (RuleText rule : rules) {
             Conclusion c = rule.conclusion();
@@ -50,7 +50,9 @@ public final class RuleIds {
                 findings(rule).forEach(f -> moves.computeIfAbsent(f, x -> new TreeSet<>()).add(c.ids().get(0)));
             }
         }
-        return moves;
+        Map<String, List<String>> sorted = new TreeMap<>();
+        moves.forEach((finding, moved) -> sorted.put(finding, List.copyOf(moved)));
+        return sorted;
     }
 
     /** The findings a rule looks at. */

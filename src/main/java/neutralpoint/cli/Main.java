@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 @Command(name = "neutralpoint", mixinStandardHelpOptions = true, version = "neutralpoint 0.1.0",
         description = "Triage of a wet central heating call-out.",
         footer = "Exit codes: 0 judged, 1 judged with a stop, 2 bad input.",
-        subcommands = {AssessCommand.class, CatalogueCommand.class, CalloutCommand.class, RehearseCommand.class})
+        subcommands = {AssessCommand.class, CatalogueCommand.class, CalloutCommand.class, RulesCommand.class, RehearseCommand.class})
 public final class Main implements Runnable {
 
     public static void main(String[] args) {
@@ -20,6 +20,9 @@ public final class Main implements Runnable {
     static int run(String[] args, PrintStream out) {
         System.setOut(out);
         CommandLine line = new CommandLine(new Main());
+        if (args.length > 0 && args[0].equals("rules")) {
+            RulesCommand.addSubcommands(line.getSubcommands().get("rules"));
+        }
         line.setExecutionExceptionHandler((e, command, parsed) -> {
             if (e instanceof BadInput) {
                 System.err.println(e.getMessage());

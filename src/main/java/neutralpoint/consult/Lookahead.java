@@ -52,8 +52,7 @@ public final class Lookahead {
         List<Assessment.CauseStanding> relevant = relevant(now);
         Map<String, Double> before = shares(relevant);
         Map<String, Double> stakes = stakes(now, relevant);
-        List<Finding> promising = catalogue.findings().values().stream()
-                .filter(f -> makesSense(f, now))
+        List<Finding> promising = open(now).stream()
                 .sorted(Comparator.comparingDouble((Finding f) -> -promise(f, stakes)).thenComparing(Finding::id))
                 .limit(LOOKED_INTO)
                 .toList();
@@ -78,6 +77,11 @@ public final class Lookahead {
         boolean decided = now.verdict().chief().map(Assessment.CauseStanding::isActive).orElse(false)
                 && open.stream().noneMatch(q -> q.changesCourse() >= COURSE_AT_STAKE);
         return decided ? bar(now) : open.stream().findFirst();
+    }
+
+    /** Every question that makes sense now, in the order of the catalogue. */
+    public List<Finding> open(Assessment now) {
+        return catalogue.findings().values().stream().filter(f -> makesSense(f, now)).toList();
     }
 
     /** The quickest question left that could forbid the course now recommended, however unlikely that is. */

@@ -104,6 +104,11 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
     /** A way of handling the water that is forbidden here, and why. */
     public record Avoid(Handling handling, String because) {}
 
+    /** The same conclusions for a job that differs only in what was left open. */
+    public Assessment withJob(Job other) {
+        return new Assessment(other, stops, arrangement, causes, verdict, cleansing, order, cautions, rulesFired);
+    }
+
     /** Causes that something speaks for and that are at least this likely, best first. */
     public List<CauseStanding> worthShowing(double leastProbability) {
         return causes.stream().filter(c -> c.probability() >= leastProbability && c.isSupported()).toList();

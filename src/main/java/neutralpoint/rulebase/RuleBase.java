@@ -25,20 +25,31 @@ public final class RuleBase {
 
     private final KieBase kieBase;
     private final Map<String, RuleInfo> rules;
-    private final Map<String, List<String>> moves = new TreeMap<>();
+    private final Map<String, List<String>> moves;
 
-    private RuleBase(KieBase kieBase) {
+    private RuleBase(KieBase kieBase, Map<String, List<String>> moves) {
         this.kieBase = kieBase;
+        this.moves = moves;
         Map<String, RuleInfo> byName = new TreeMap<>();
         kieBase.getKiePackages().forEach(p -> p.getRules().forEach(r -> byName.put(r.getName(), RuleInfo.of(r))));
         this.rules = byName;
-        Documents.json(MOVES, resource(MOVES), 1).asFields().fields()
-                .forEach((finding, moved) -> moves.put(finding, moved.asTexts()));
+    }
+
+    /**
+     * Rules compiled elsewhere.
+     *
+     * @param moves for each finding, what some rule moves because of it
+     */
+    public static RuleBase of(KieBase kieBase, Map<String, List<String>> moves) {
+        return new RuleBase(kieBase, moves);
     }
 
     /** Loads the rules; fails if their number is not the one that was compiled. */
     public static RuleBase load() {
-        RuleBase loaded = new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()));
+        Map<String, List<String>> moves = new TreeMap<>();
+        Documents.json(MOVES, resource(MOVES), 1).asFields().fields()
+                .forEach((finding, moved) -> moves.put(finding, moved.asTexts()));
+        RuleBase loaded = new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()), moves);
         int expected = Integer.parseInt(resource(COUNT).trim());
         if (loaded.rules.size() != expected) {
             throw new IllegalStateException("the rule base holds " + loaded.rules.size() + " rules where "

@@ -1,0 +1,195 @@
+package neutralpoint.authoring;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Cause;
+import neutralpoint.document.Where;
+import neutralpoint.rulebase.fact.Strength;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.DirectedAcyclicGraph;
+
+/** Looks over the whole set of rules for what no single rule can show. */
+public final class RuleAudit {
+    private static final int LEAST_FOR = 2;
+
+    private final Catalogue catalogue;
+    private final List<RuleText> rules;
+    private final List<Fault> faults = new ArrayList<>();
+
+    /** Something wrong with the set of rules. */
+    public record Fault(String where, String what) {}
+
+    private RuleAudit(Catalogue catalogue, List<RuleText> rules) {
+        this.catalogue = catalogue;
+        this.rules = rules;
+    }
+
+    /**
+     * @param firing for each rule, how many of the cases fire it
+     * @param cases  how many cases there are
+     */
+    public static List<Fault> of(Catalogue catalogue, List<RuleText> rules, Map<String, Integer> firing, int cases) {
+        RuleAudit audit = new RuleAudit(catalogue, rules);
+        audit.firings(firing, cases);
+        audit.sameConditions();
+        audit.grades();
+        audit.causes();
+        audit.findings();
+        audit.orphans();
+        audit.particularOrders();
+        return List.copyOf(audit.faults);
+    }
+
+    private void firings(Map<String, Integer> firing, int cases) {
+        for (RuleText rule : rules) {
+            int fired = firing.getOrDefault(rule.id(), 0);
+            if (fired == 0) {
+                fault(rule.where(), rule.id() + ": no case fires it.");
+            } else if (fired == cases && rule.note("always").isBlank()) {
+                fault(rule.where(), rule.id() + ": every case fires it; if that is meant, say why in @always.");
+            }
+        }
+    }
+
+    /** Two rules that ask the same and conclude about the same thing are one too many, or contradict each other. */
+    private void sameConditions() {
+        Map<String, RuleText> before = new HashMap<>();
+        for (RuleText rule : rules) {
+            Conclusion c = rule.conclusion();
+            String about = c.isEvidence() ? "evidence " + c.ids().get(0) : c.call() + c.ids();
+            RuleText other = before.putIfAbsent(rule.folder() + ": " + rule.conditions() + " -> " + about, rule);
+            if (other != null && !c.call().startsWith("Stop.")) {
+                boolean contrary = other.conclusion().speaksFor() != c.speaksFor();
+                fault(rule.where(), rule.id() + (contrary ? ": contradicts " : ": says the same as ") + other.id() + ".");
+            }
+        }
+    }
+
+    /** The adverb of the sentence is the grade's. */
+    private void grades() {
+        for (RuleText rule : rules) {
+            rule.conclusion().strength().map(Strength::words).filter(words -> !rule.note("says").matches(".*\\b" + words + "\\b.*"))
+                    .ifPresent(words -> fault(rule.where(), rule.id() + ": the sentence should say \"" + words + "\", like its grade."));
+        }
+    }
+
+    private void causes() {
+        Map<String, List<RuleText>> byCause = rules.stream().filter(r -> r.folder().equals("evidence"))
+                .collect(Collectors.groupingBy(r -> r.conclusion().ids().get(0)));
+        for (Cause cause : catalogue.causes().values()) {
+            List<RuleText> about = byCause.getOrDefault(cause.id(), List.of());
+            long speakingFor = about.stream().filter(r -> r.conclusion().speaksFor()).count();
+            boolean decided = about.stream().anyMatch(r -> r.conclusion().decidesFor());
+            if (speakingFor < LEAST_FOR) {
+                fault("cause " + cause.id(), "has " + speakingFor + " rules for it; it needs at least two.");
+            }
+            if (about.stream().noneMatch(r -> r.conclusion().speaksAgainst())) {
+                fault("cause " + cause.id(), "has no rule against it.");
+            }
+            if (!decided && cause.noDecidingTest().isBlank()) {
+                fault("cause " + cause.id(), "no rule settles it; name its deciding test, or say in no-deciding-test why the trade has none.");
+            } else if (decided && !cause.noDecidingTest().isBlank()) {
+                fault("cause " + cause.id(), "a rule settles it though its entry says that no test does.");
+            }
+            if (!decided && cause.priorDecibans() + mostThatCanBeSaidFor(about) < 0) {
+                fault("cause " + cause.id(), "cannot become likely even when every sign of it is found; its weights are out of scale.");
+            }
+        }
+    }
+
+    /** The strongest sign of each family, added up. */
+    private int mostThatCanBeSaidFor(List<RuleText> about) {
+        Map<String, Integer> strongest = new HashMap<>();
+        about.stream().filter(r -> r.conclusion().speaksFor()).forEach(r -> strongest.merge(family(r),
+                r.conclusion().strength().map(Strength::decibans).orElse(Strength.DECISIVE.decibans()), Math::max));
+        return strongest.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    private String family(RuleText rule) {
+        return RuleIds.findings(rule).stream().findFirst().map(f -> catalogue.finding(f).family()).orElse(rule.id());
+    }
+
+    private void findings() {
+        Set<String> read = rules.stream().flatMap(r -> RuleIds.findings(r).stream()).collect(Collectors.toSet());
+        catalogue.findings().keySet().stream().filter(f -> !read.contains(f))
+                .forEach(f -> fault("finding " + f, "no rule reads it."));
+    }
+
+    private void orphans() {
+        Set<String> sources = rules.stream().map(r -> r.note("source")).collect(Collectors.toCollection(HashSet::new));
+        catalogue.cautions().values().forEach(c -> sources.add(c.source()));
+        orphans("source", catalogue.sources().keySet(), sources, "nothing cites it.");
+        Set<String> cautions = ids("Attach"::equals);
+        catalogue.findings().values().forEach(f -> f.caution().ifPresent(cautions::add));
+        orphans("caution", catalogue.cautions().keySet(), cautions, "no rule attaches it.");
+        orphans("arrangement", catalogue.arrangements().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
+        orphans("method", catalogue.methods().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
+        orphans("handling", catalogue.handlings().keySet(), ids("Forbids"::equals), "no rule forbids it.");
+    }
+
+    private Set<String> ids(Function<String, Boolean> call) {
+        return rules.stream().filter(r -> call.apply(r.conclusion().call())).flatMap(r -> r.conclusion().ids().stream())
+                .collect(Collectors.toCollection(HashSet::new));
+    }
+
+    private void orphans(String what, Collection<String> catalogued, Set<String> used, String says) {
+        catalogued.stream().filter(id -> !used.contains(id)).forEach(id -> fault(what + " " + id, says));
+    }
+
+    /** Particular orders must not run in a circle. */
+    private void particularOrders() {
+        DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
+        catalogue.causes().keySet().forEach(graph::addVertex);
+        for (RuleText rule : rules) {
+            if (rule.conclusion().call().equals("Before.must")) {
+                Map<String, List<String>> order = causesOf(rule);
+                for (String first : order.get("first")) {
+                    for (String then : order.get("then")) {
+                        addOrReport(graph, rule, first, then);
+                    }
+                }
+            }
+        }
+    }
+
+    private void addOrReport(DirectedAcyclicGraph<String, DefaultEdge> graph, RuleText rule, String first, String then) {
+        try {
+            graph.addEdge(first, then);
+        } catch (IllegalArgumentException circle) {
+            fault(rule.where(), rule.id() + ": puts " + first + " before " + then + ", which other rules turn round.");
+        }
+    }
+
+    /** The causes that the first and the second standing of an order rule may be. */
+    private Map<String, List<String>> causesOf(RuleText rule) {
+        List<RuleText.Pattern> standings = rule.patterns().stream().filter(p -> p.fact().equals("Standing")).toList();
+        Map<String, List<String>> order = new LinkedHashMap<>();
+        order.put("first", causes(standings.get(0)));
+        order.put("then", causes(standings.get(1)));
+        return order;
+    }
+
+    private List<String> causes(RuleText.Pattern standing) {
+        List<String> named = RuleIds.of(standing, "cause");
+        List<String> phases = RuleIds.of(standing, "phase");
+        return named.isEmpty() ? catalogue.causes().values().stream().filter(c -> phases.contains(c.phase().word()))
+                .map(Cause::id).toList() : named;
+    }
+
+    private void fault(Where where, String what) {
+        fault(where.toString(), what);
+    }
+
+    private void fault(String where, String what) {
+        faults.add(new Fault(where, what));
+    }
+}

@@ -1,0 +1,26 @@
+package neutralpoint.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import neutralpoint.authoring.RuleIndex;
+import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.document.SafeFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Writes the index of all rules beside them. */
+@Command(name = "index", mixinStandardHelpOptions = true, description = "Write INDEX.md anew from the rules.")
+final class RulesIndexCommand implements Callable<Integer> {
+    @Mixin
+    private RuleDesk desk;
+
+    @Override
+    public Integer call() {
+        Path index = desk.rulesFolder().resolve("INDEX.md");
+        SafeFile.write(index, RuleIndex.markdown(CatalogueFiles.fromFolder(desk.rulesFolder().resolve("catalogue")),
+                List.copyOf(desk.rules().values())));
+        System.out.println(index + " written.");
+        return 0;
+    }
+}

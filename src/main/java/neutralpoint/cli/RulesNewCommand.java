@@ -1,0 +1,48 @@
+package neutralpoint.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import neutralpoint.authoring.Scaffold;
+import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.rulebase.fact.Strength;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Begins a new evidence rule. */
+@Command(name = "new", mixinStandardHelpOptions = true, description = {"Begin an evidence rule with its two examples.",
+        "The sentence and the because are left for you to write; the build refuses the rule until the because is there."})
+final class RulesNewCommand implements Callable<Integer> {
+    @Mixin
+    private RuleDesk desk;
+
+    @Parameters(paramLabel = "ID", description = "the rule's id: the sign and what it speaks for, in kebab-case")
+    private String id;
+
+    @Option(names = "--subject", required = true, description = "the file it goes into, such as pump")
+    private String subject;
+
+    @Option(names = "--finding", required = true, description = "the finding it looks at")
+    private String finding;
+
+    @Option(names = "--answer", required = true, description = "the answer that makes it fire")
+    private String answer;
+
+    @Option(names = "--cause", required = true, description = "the cause it moves")
+    private String cause;
+
+    @Option(names = "--strength", defaultValue = "GOOD", description = "${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE})")
+    private Strength strength;
+
+    @Option(names = "--against", description = "the sign speaks against the cause")
+    private boolean against;
+
+    @Override
+    public Integer call() {
+        Path written = Scaffold.write(desk.rulesFolder(), CatalogueFiles.fromFolder(desk.rulesFolder().resolve("catalogue")), desk.rules(),
+                new Scaffold.Wanted(id, subject, finding, answer, cause, strength, against));
+        System.out.println(id + " begun in " + written + ". Write its sentence, its because and its source, then run: rules index");
+        return 0;
+    }
+}

@@ -1,0 +1,56 @@
+package neutralpoint.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import neutralpoint.authoring.CaseStudy;
+import neutralpoint.authoring.Ranking;
+import neutralpoint.authoring.Score;
+import neutralpoint.authoring.Trials;
+import neutralpoint.rulebase.RuleBase;
+import org.hipparchus.stat.descriptive.DescriptiveStatistics;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Scores the rules on cases. */
+@Command(name = "score", mixinStandardHelpOptions = true,
+        description = "Score the rules on cases: as they are, with slips, with weights moved, and beside simpler ways of judging.")
+final class RulesScoreCommand implements Callable<Integer> {
+    @Mixin
+    private RuleDesk desk;
+
+    @Option(names = "--seeds", defaultValue = "50", description = "how often all weights are moved (default: ${DEFAULT-VALUE})")
+    private int seeds;
+
+    @Override
+    public Integer call() {
+        Knowledge knowledge = Knowledge.load();
+        List<CaseStudy> cases = desk.cases(knowledge.check());
+        Trials trials = new Trials(RuleBase.load(), knowledge.catalogue());
+        List<Score.Judged> asTheyAre = trials.asTheyAre(cases);
+        System.out.printf("%-34s %6s %6s %6s %6s %6s %6s %6s %6s%n", "", "judged", "course", "first", "three", "1/rank", "Brier", "unexpl", "unsafe");
+        line("as they are", Score.of(asTheyAre, Ranking.own()));
+        line("one answer not checked", Score.of(trials.oneAnswerMissing(cases), Ranking.own()));
+        line("one answer wrong (seed 1)", Score.of(trials.oneAnswerWrong(cases, 1), Ranking.own()));
+        line("priors only", Score.of(asTheyAre, Ranking.priorsOnly()));
+        line("most signs", Score.of(asTheyAre, Ranking.mostSigns()));
+        calibration(Score.of(asTheyAre, Ranking.own()));
+        DescriptiveStatistics held = new DescriptiveStatistics(trials.verdictsThatHold(cases, seeds));
+        System.out.printf("%nEvery weight moved one grade up or down, %d seeds: %.0f %% of the courses hold (least %.0f %%)%n", seeds,
+                100 * held.getMean(), 100 * held.getMin());
+        asTheyAre.stream().filter(j -> !j.expected().accepts(j.assessment())).forEach(j -> System.out.printf("%s: %s, where %s is right%n",
+                j.expected().id(), j.assessment().verdict().course().id(), String.join(" or ", j.expected().courses())));
+        return 0;
+    }
+
+    private static void line(String what, Score s) {
+        System.out.printf("%-34s %6d %5.0f%% %5.0f%% %5.0f%% %6.2f %6.3f %5.0f%% %6d%n", what, s.callouts(), 100 * s.accepted(),
+                100 * s.first(), 100 * s.inThree(), s.reciprocalRank(), s.brier(), 100 * s.unexplained(), s.unsafe());
+    }
+
+    private static void calibration(Score s) {
+        System.out.printf("%n%-16s %8s %12s %12s%n", "chance given", "causes", "mean chance", "share so");
+        s.calibration().forEach(b -> System.out.printf("%3.0f to %3.0f %%     %8d %10.0f %% %10.0f %%%n", 100 * b.from(), 100 * b.to(),
+                b.causes(), 100 * b.meanChance(), 100 * b.shareTrue()));
+    }
+}
