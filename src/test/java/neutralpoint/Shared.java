@@ -6,11 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import neutralpoint.authoring.CaseStudy;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.document.Documents;
-import neutralpoint.document.Node;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
 import neutralpoint.rulebase.Assessor;
@@ -36,8 +36,8 @@ public final class Shared {
         }
     }
 
-    /** One or several expected ids, as "cause" or "causes". */
-    public static List<String> expected(Node.Fields expected, String one, String several) {
-        return expected.findText(one).map(List::of).orElseGet(() -> expected.texts(several));
+    /** The case studies and the published reports. */
+    public static List<CaseStudy> allCases() {
+        return CaseStudy.under(List.of(Path.of("cases"), Path.of("src/test/resources/published")), new JobCheck(CATALOGUE));
     }
 }

@@ -65,9 +65,9 @@ public record CaseStudy(Path file, Job job, List<String> courses, List<String> c
         return ranking.stream().filter(causes::contains).findFirst().map(c -> ranking.indexOf(c) + 1).orElse(0);
     }
 
-    /** True when work had to stop and did not, or when a course is given that must never be. */
+    /** True when work had to stop and did not or the water is opened all the same, or when a course is given that must never be. */
     public boolean isUnsafe(Assessment a) {
-        boolean missedStop = stops && (a.stops().isEmpty() || a.verdict().course().wet());
+        boolean missedStop = stops && (a.stops().isEmpty() || a.verdict().course().wet() && !accepts(a));
         return missedStop || never.contains(a.verdict().course().id());
     }
 }

@@ -71,6 +71,7 @@ final class RulesShowCommand implements Callable<Integer> {
             case "Attach" -> "the caution " + ids + " is said";
             case "Forbids" -> "forbids " + ids;
             case "AlsoDo" -> "a further step in the phase " + ids;
+            case "LeadsTo" -> "the first stands behind the second";
             case "Before.must", "Before.usually" -> "the first comes before the second";
             default -> "the answers contradict each other";
         };

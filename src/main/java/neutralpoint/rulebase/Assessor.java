@@ -13,7 +13,6 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
-import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.AlsoDo;
 import neutralpoint.rulebase.fact.Arrangement;
@@ -24,6 +23,8 @@ import neutralpoint.rulebase.fact.Contradiction;
 import neutralpoint.rulebase.fact.Evidence;
 import neutralpoint.rulebase.fact.Explains;
 import neutralpoint.rulebase.fact.Forbids;
+import neutralpoint.rulebase.fact.LeadsTo;
+import neutralpoint.rulebase.fact.Likely;
 import neutralpoint.rulebase.fact.Remedy;
 import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
@@ -33,8 +34,6 @@ import neutralpoint.rulebase.fact.Work;
 
 /** Judges a job. One assessment is a pure function of the job's answers: a fresh session each time. */
 public final class Assessor {
-    private static final double WORTH_NAMING = 0.1;
-
     private final RuleBase rules;
     private final Catalogue catalogue;
     private final BiFunction<RuleInfo, Strength, Strength> grading;
@@ -60,9 +59,11 @@ public final class Assessor {
                     .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
             session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
 
-            List<Assessment.CauseStanding> causes = causes(session, system, family);
-            Optional<Assessment.CauseStanding> chief = chief(job, causes);
-            session.tell(causes.stream().map(c -> standing(c, chief)).toList());
+            List<Assessment.CauseStanding> ranked = causes(session, system, family);
+            session.tell(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
+            ChiefCause chief = ChiefCause.of(job, ranked, session.all(LeadsTo.class));
+            List<Assessment.CauseStanding> causes = chief.first(ranked);
+            session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
 
             MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
             CourseChoice choice = new CourseChoice(catalogue, methods, session.all(Remedy.class), session.all(Bars.class));
@@ -89,15 +90,15 @@ public final class Assessor {
     }
 
     private static List<Assessment.Step> order(Session session, List<Derived<Stop>> stops, CourseChoice choice,
-            List<Assessment.CauseStanding> causes, Optional<Assessment.CauseStanding> chief) {
+            List<Assessment.CauseStanding> causes, ChiefCause chief) {
         if (stops.stream().anyMatch(s -> s.fact().isReferral())) {
             // Nothing is to be done here until somebody else has made it safe.
             return List.of();
         }
         List<Assessment.CauseStanding> toBeDone = causes.stream()
-                .filter(c -> c.isActive() || chief.map(ch -> ch.id().equals(c.id())).orElse(false))
-                .filter(c -> stops.isEmpty() || !choice.courseFor(c).cleanses()).toList();
-        return new WorkOrder(session.all(Before.class)).steps(toBeDone, choice::courseFor);
+                .filter(c -> c.isActive() || chief.is(c))
+                .filter(c -> stops.isEmpty() || !choice.choose(c).course().cleanses()).toList();
+        return new WorkOrder(session.all(Before.class), session.all(LeadsTo.class)).steps(toBeDone, choice::choose);
     }
 
     /** How to carry out the course, or else the first step of the order that cleanses. */
@@ -113,23 +114,8 @@ public final class Assessor {
     }
 
     private List<Derived<Evidence>> evidence(Session session, String folder) {
-        return session.all(Evidence.class).stream().filter(e -> e.rule().folder().startsWith(folder))
+        return session.all(Evidence.class).stream().filter(e -> e.rule().folder().equals(folder))
                 .map(e -> e.map(fact -> fact.graded(grading.apply(e.rule(), fact.strength())))).toList();
-    }
-
-    /** The likeliest fault that explains the complaint; without one, the likeliest fault of all. */
-    private static Optional<Assessment.CauseStanding> chief(Job job, List<Assessment.CauseStanding> causes) {
-        Set<String> complaints = job.chosen(Catalogue.COMPLAINT);
-        List<Assessment.CauseStanding> worth = causes.stream()
-                .filter(c -> c.probability() >= WORTH_NAMING && !c.status().equals("excluded") && c.isSupported()).toList();
-        List<Assessment.CauseStanding> answering = worth.stream()
-                .filter(c -> c.cause().answers().stream().anyMatch(complaints::contains)).toList();
-        // Want of protection lets faults grow but is seldom itself what the householder feels; and a fault
-        // that is likely comes before one that merely fits the words of the complaint.
-        return answering.stream().filter(Assessor::isLikelyFault).findFirst()
-                .or(() -> worth.stream().filter(Assessor::isLikelyFault).findFirst())
-                .or(() -> answering.stream().findFirst())
-                .or(() -> worth.stream().filter(c -> c.isActive() || complaints.isEmpty()).findFirst());
     }
 
     /** A sentence for each cause that one deciding test settles and another excludes. */
@@ -140,13 +126,8 @@ public final class Assessor {
                 .map(e -> e.finding() + " (" + e.value() + ")").distinct().collect(Collectors.joining(", ")) + ".").toList();
     }
 
-    private static boolean isLikelyFault(Assessment.CauseStanding c) {
-        return c.isActive() && c.cause().phase() != Phase.PROTECT;
-    }
-
-    private static Standing standing(Assessment.CauseStanding c, Optional<Assessment.CauseStanding> chief) {
-        return new Standing(c.id(), c.status(), c.probability(), chief.map(ch -> ch.id().equals(c.id())).orElse(false),
-                c.cause().course(), c.cause().phase().word());
+    private static Standing standing(Assessment.CauseStanding c, boolean chief) {
+        return new Standing(c.id(), c.status(), c.probability(), chief, c.cause().course(), c.cause().phase().word());
     }
 
     private static List<Work> work(Assessment.Verdict verdict, List<Assessment.Step> order) {

@@ -4,7 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.rulebase.fact.Evidence;
@@ -19,12 +21,14 @@ final class CauseWeighing {
     static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.System system,
             List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
         Map<String, List<Derived<Evidence>>> byCause = Ledger.byWhatItIsAbout(evidence);
-        return catalogue.causes().values().stream()
+        List<Assessment.CauseStanding> standings = catalogue.causes().values().stream()
                 .map(cause -> standing(cause, system,
                         Ledger.of(cause.priorDecibans(), byCause.getOrDefault(cause.id(), List.of()), family, explained)))
-                .sorted(Comparator.comparingInt(CauseWeighing::rank)
-                        .thenComparing(s -> -s.decibans()).thenComparing(Assessment.CauseStanding::id))
-                .toList();
+                .sorted(Comparator.comparingDouble((Assessment.CauseStanding s) -> -s.decibans())
+                        .thenComparing(Assessment.CauseStanding::id)).toList();
+        Map<Integer, List<Assessment.CauseStanding>> byRank =
+                standings.stream().collect(Collectors.groupingBy(CauseWeighing::rank, TreeMap::new, Collectors.toList()));
+        return byRank.values().stream().flatMap(List::stream).toList();
     }
 
     private static Assessment.CauseStanding standing(Cause cause, Assessment.System system, Ledger ledger) {

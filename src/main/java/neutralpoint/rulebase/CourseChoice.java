@@ -29,31 +29,27 @@ final class CourseChoice {
     }
 
     /** A course and, where a rule changed it from the usual one, that rule's reason. */
-    private record Chosen(String course, List<String> because) {}
+    record Chosen(Course course, List<String> because) {}
 
     /** The course that answers this cause on this system. */
-    Course courseFor(Assessment.CauseStanding standing) {
-        return catalogue.course(choose(standing).course());
-    }
-
-    private Chosen choose(Assessment.CauseStanding standing) {
+    Chosen choose(Assessment.CauseStanding standing) {
         List<String> because = new ArrayList<>();
         String usual = remedies.stream().filter(r -> r.fact().standing().cause().equals(standing.id())).findFirst()
                 .map(r -> {
                     because.add(r.rule().because());
                     return r.fact().course();
                 }).orElse(standing.cause().course());
-        String course = usual;
+        Course course = catalogue.course(usual);
         // A course put in place of a barred one may itself be barred, so this is asked again; refer never is.
         for (int asked = 0; asked < catalogue.courses().size(); asked++) {
-            Optional<Chosen> instead = instead(catalogue.course(course));
+            Optional<Chosen> instead = instead(course);
             if (instead.isEmpty()) {
                 return new Chosen(course, because);
             }
             because.addAll(instead.get().because());
             course = instead.get().course();
         }
-        return new Chosen(course.equals(usual) ? course : REFER, because);
+        return new Chosen(course.id().equals(usual) ? course : catalogue.course(REFER), because);
     }
 
     /** What takes the place of a course that is barred, or that no permitted method can carry out. */
@@ -61,37 +57,37 @@ final class CourseChoice {
         List<Derived<Bars>> against = bars.stream().filter(b -> b.fact().course().equals(course.id())).toList();
         if (!against.isEmpty()) {
             Derived<Bars> bar = against.stream().filter(b -> b.fact().instead().equals(REFER)).findFirst().orElse(against.get(0));
-            return Optional.of(new Chosen(bar.fact().instead(), List.of(bar.rule().because())));
+            return Optional.of(new Chosen(catalogue.course(bar.fact().instead()), List.of(bar.rule().because())));
         }
         if (!course.cleanses() || methods.of(course).isPresent()) {
             return Optional.empty();
         }
-        return Optional.of(new Chosen(course.id().equals(GENTLER) ? REFER : GENTLER,
+        return Optional.of(new Chosen(catalogue.course(course.id().equals(GENTLER) ? REFER : GENTLER),
                 methods.ruledOut(course).stream().map(Assessment.RuledOut::because).toList()));
     }
 
-    Assessment.Verdict verdict(List<Derived<Stop>> stops, Optional<Assessment.CauseStanding> chief,
-            List<String> disputes) {
+    Assessment.Verdict verdict(List<Derived<Stop>> stops, ChiefCause chief, List<String> disputes) {
         List<String> because = new ArrayList<>();
         stops.stream().sorted(Comparator.comparing(s -> !s.fact().isReferral()))
                 .map(s -> s.rule().because()).forEach(because::add);
         because.addAll(disputes);
-        String course = NONE;
-        if (chief.isPresent()) {
-            Chosen chosen = choose(chief.get());
+        Course course = catalogue.course(NONE);
+        if (chief.standing().isPresent()) {
+            Chosen chosen = choose(chief.standing().get());
             course = chosen.course();
             because.addAll(chosen.because());
-            chief.get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
+            because.addAll(chief.because());
+            chief.standing().get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
                     .map(e -> e.rule().because()).forEach(because::add);
         } else if (stops.isEmpty()) {
             because.add("Nothing found so far points to a fault strongly enough to open the system.");
         }
         if (stops.stream().anyMatch(s -> s.fact().isReferral())) {
-            course = REFER;
-        } else if (!stops.isEmpty() && (catalogue.course(course).cleanses() || course.equals(NONE))) {
+            course = catalogue.course(REFER);
+        } else if (!stops.isEmpty() && (course.cleanses() || course.id().equals(NONE))) {
             // No cleansing while a red line stands: what clears the line comes first.
-            course = stops.get(0).fact().course();
+            course = catalogue.course(stops.get(0).fact().course());
         }
-        return new Assessment.Verdict(catalogue.course(course), chief, because.stream().distinct().toList());
+        return new Assessment.Verdict(course, chief.standing(), because.stream().distinct().toList());
     }
 }

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -32,7 +34,7 @@ public final class RuleBase {
         this.moves = moves;
         Map<String, RuleInfo> byName = new TreeMap<>();
         kieBase.getKiePackages().forEach(p -> p.getRules().forEach(r -> byName.put(r.getName(), RuleInfo.of(r))));
-        this.rules = byName;
+        this.rules = Collections.unmodifiableMap(new LinkedHashMap<>(byName));
     }
 
     /**

@@ -3,9 +3,11 @@ package neutralpoint.rulebase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
@@ -16,7 +18,8 @@ final class Session implements AutoCloseable {
     private static final int LIMIT = 20_000;
 
     private final KieSession kie;
-    private final List<Derived<Object>> derived = new ArrayList<>();
+    private final Map<Class<?>, List<Derived<Object>>> derived = new HashMap<>();
+    private final Set<String> rulesFired = new HashSet<>();
 
     Session(KieSession kie, RuleBase ruleBase) {
         this.kie = kie;
@@ -24,7 +27,9 @@ final class Session implements AutoCloseable {
             @Override
             public void objectInserted(ObjectInsertedEvent event) {
                 if (event.getRule() != null) {
-                    derived.add(new Derived<>(ruleBase.info(event.getRule()), event.getObject()));
+                    derived.computeIfAbsent(event.getObject().getClass(), kind -> new ArrayList<>())
+                            .add(new Derived<>(ruleBase.info(event.getRule()), event.getObject()));
+                    rulesFired.add(event.getRule().getName());
                 }
             }
         });
@@ -40,8 +45,7 @@ final class Session implements AutoCloseable {
 
     /** Everything of one kind concluded so far, in the order of rule ids so that firing order never shows. */
     <T> List<Derived<T>> all(Class<T> kind) {
-        return derived.stream()
-                .filter(d -> kind.isInstance(d.fact()))
+        return derived.getOrDefault(kind, List.of()).stream()
                 .map(d -> new Derived<>(d.rule(), kind.cast(d.fact())))
                 .sorted(Comparator.comparing((Derived<T> d) -> d.rule().id()).thenComparing(d -> d.fact().toString()))
                 .toList();
@@ -49,7 +53,7 @@ final class Session implements AutoCloseable {
 
     /** Ids of all rules that concluded something so far. */
     Set<String> rulesFired() {
-        return derived.stream().map(d -> d.rule().id()).collect(Collectors.toUnmodifiableSet());
+        return Set.copyOf(rulesFired);
     }
 
     @Override

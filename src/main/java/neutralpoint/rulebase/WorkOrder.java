@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import neutralpoint.catalogue.Course;
+import java.util.stream.Stream;
+import neutralpoint.catalogue.Phase;
 import neutralpoint.rulebase.fact.AlsoDo;
 import neutralpoint.rulebase.fact.Before;
-import neutralpoint.catalogue.Phase;
+import neutralpoint.rulebase.fact.LeadsTo;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
 import org.jgrapht.traverse.TopologicalOrderIterator;
@@ -25,13 +26,17 @@ final class WorkOrder {
 
     private final List<Derived<Before>> before;
 
-    WorkOrder(List<Derived<Before>> before) {
-        this.before = before.stream()
+    /**
+     * @param leads a fault that stands behind another is cured before it
+     */
+    WorkOrder(List<Derived<Before>> before, List<Derived<LeadsTo>> leads) {
+        Stream<Derived<Before>> roots = leads.stream().map(l -> l.map(f -> new Before(f.root(), f.consequence(), true)));
+        this.before = Stream.concat(before.stream(), roots)
                 .sorted(Comparator.comparing((Derived<Before> b) -> !b.fact().must()).thenComparing(b -> b.rule().id())
                         .thenComparing(b -> b.fact().first()).thenComparing(b -> b.fact().then())).toList();
     }
 
-    List<Assessment.Step> steps(List<Assessment.CauseStanding> toBeDone, Function<Assessment.CauseStanding, Course> course) {
+    List<Assessment.Step> steps(List<Assessment.CauseStanding> toBeDone, Function<Assessment.CauseStanding, CourseChoice.Chosen> choice) {
         Map<String, Assessment.CauseStanding> byId = new LinkedHashMap<>();
         toBeDone.forEach(c -> byId.put(c.id(), c));
         DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
@@ -48,7 +53,7 @@ final class WorkOrder {
                 .thenComparing(id -> -byId.get(id).probability()).thenComparing(Comparator.naturalOrder());
         List<Assessment.Step> steps = new ArrayList<>();
         new TopologicalOrderIterator<>(graph, likeliestFirst).forEachRemaining(id -> steps.add(step(byId.get(id),
-                course.apply(byId.get(id)), reasons.getOrDefault(id, List.of()))));
+                choice.apply(byId.get(id)), reasons.getOrDefault(id, List.of()))));
         return steps;
     }
 
@@ -61,10 +66,13 @@ final class WorkOrder {
         }
     }
 
-    private static Assessment.Step step(Assessment.CauseStanding c, Course course, List<String> reasons) {
-        List<String> because = reasons.isEmpty() ? List.of(c.cause().means())
-                : reasons.stream().distinct().limit(REASONS).toList();
-        return new Assessment.Step(Optional.of(course), Optional.of(c.cause()), c.cause().phase(), c.cause().work(), because);
+    /** Where another course took the place of the usual one, its own words say what is done: the usual work is not for here. */
+    private static Assessment.Step step(Assessment.CauseStanding c, CourseChoice.Chosen chosen, List<String> order) {
+        boolean usual = chosen.course().id().equals(c.cause().course());
+        List<String> because = Stream.concat(chosen.because().stream(), order.stream()).distinct().limit(REASONS).toList();
+        return new Assessment.Step(Optional.of(chosen.course()), Optional.of(c.cause()), c.cause().phase(),
+                usual ? c.cause().work() : chosen.course().means() + " For: " + c.cause().title() + ".",
+                because.isEmpty() ? List.of(c.cause().means()) : because);
     }
 
     /** The steps that answer no cause, each after the last step of its phase or an earlier one. */

@@ -1,0 +1,34 @@
+package neutralpoint.authoring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import neutralpoint.Shared;
+import neutralpoint.catalogue.JobCheck;
+import org.hipparchus.stat.descriptive.DescriptiveStatistics;
+import org.junit.jupiter.api.Test;
+
+/** A consultation answered from each teaching case: it comes to an end, and soon. All cases: {@code neutralpoint rules questions}. */
+class QuestionCountTest {
+    private static final int PATIENCE = 40;
+    private static final int WANTED_MEDIAN = 8;
+
+    private final QuestionCount count = new QuestionCount(Shared.ASSESSOR, Shared.CATALOGUE);
+
+    @Test
+    void theCourseStandsAfterFewQuestions() throws Exception {
+        DescriptiveStatistics needed = new DescriptiveStatistics();
+        try (Stream<Path> files = Files.list(Path.of("cases"))) {
+            List<Path> cases = files.filter(f -> f.toString().endsWith(".json") && !f.toString().contains("schema")).sorted().toList();
+            for (Path file : cases) {
+                QuestionCount.Count own = count.chosen(CaseStudy.read(file, new JobCheck(Shared.CATALOGUE)).job());
+                assertThat(own.asked()).as(file.toString()).isLessThan(PATIENCE);
+                needed.addValue(own.needed());
+            }
+        }
+        assertThat(needed.getPercentile(50)).isLessThanOrEqualTo(WANTED_MEDIAN);
+    }
+}

@@ -1,0 +1,167 @@
+package neutralpoint.property;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import neutralpoint.Shared;
+import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Finding;
+import neutralpoint.document.Json;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+import neutralpoint.job.JobFile;
+import neutralpoint.report.AssessmentJson;
+import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.WeighedEvidence;
+import neutralpoint.rulebase.fact.Evidence;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * What holds of every call-out, tried on many made at random from the catalogue. A failure shows the
+ * smallest call-out that still fails. Without a seed every run tries the same call-outs;
+ * {@code -Dneutralpoint.seed=12345} tries others and {@code -Dneutralpoint.tries=1000000} more.
+ */
+class AssessmentPropertiesTest {
+    private static final int TRIES = Integer.getInteger("neutralpoint.tries", 20_000);
+    private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
+    /** A property that met fewer call-outs than this has shown too little. */
+    private static final int ENOUGH = 20;
+    private static final String SAID_WITH_EVERYTHING = "tool-advises-only";
+
+    private static final List<Property> PROPERTIES = List.of(
+            Property.of("nothing is cleansed while a red line stands", a -> !a.stops().isEmpty(), a -> {
+                assertThat(a.verdict().course().cleanses()).isFalse();
+                assertThat(a.order()).noneMatch(step -> step.course().map(Course::cleanses).orElse(false));
+                assertThat(a.cleansing()).isEmpty();
+            }),
+            Property.of("a stop that refers makes the course refer, and nothing else is planned", Assessment::isReferredByStop, a -> {
+                assertThat(a.verdict().course().id()).isEqualTo("refer");
+                assertThat(a.order()).isEmpty();
+            }),
+            Property.of("a stop always leads with an action", a -> !a.stops().isEmpty(),
+                    a -> assertThat(a.stops()).allSatisfy(s -> assertThat(s.action()).isNotBlank())),
+            Property.of("no system is flushed that must not be", a -> DoNotFlush.fully(a).isPresent(),
+                    a -> assertThat(courses(a)).as(DoNotFlush.fully(a).orElseThrow()).doesNotContain("full-flush")),
+            Property.of("no system is cleansed at all that must not be", a -> DoNotFlush.atAll(a).isPresent(), a -> {
+                assertThat(courses(a)).as(DoNotFlush.atAll(a).orElseThrow()).doesNotContain("full-flush", "partial-cleanse");
+                assertThat(a.cleansing()).isEmpty();
+            }),
+            Property.of("nothing goes into water that reaches the taps", a -> DoNotFlush.reachesTheTaps(a.job()),
+                    a -> assertThat(a.order()).noneMatch(step -> step.action().matches("(?i).*(inhibitor|cleaner|additive|dose|neutralis).*"))),
+            Property.of("every course that touches water, gas or electricity comes with a caution of its own",
+                    a -> !a.verdict().course().id().equals("no-wet-side-work"),
+                    a -> assertThat(a.cautions()).anyMatch(c -> !c.id().equals(SAID_WITH_EVERYTHING))),
+            Property.of("the course has a reason", a -> true, a -> assertThat(a.verdict().because()).isNotEmpty()),
+            Property.of("every probability lies between nought and one", a -> true, a -> {
+                assertThat(a.arrangement().share()).isBetween(0.0, 1.0);
+                assertThat(a.causes()).hasSameSizeAs(Shared.CATALOGUE.causes().keySet())
+                        .allSatisfy(c -> assertThat(c.probability()).as(c.id()).isBetween(0.0, 1.0));
+            }),
+            Property.of("every sum can be checked by hand", a -> a.causes().stream().anyMatch(c -> !c.evidence().isEmpty()),
+                    a -> assertThat(a.causes()).allSatisfy(c -> assertThat(c.decibans()).as(c.id())
+                            .isEqualTo(c.cause().priorDecibans() + c.evidence().stream().mapToDouble(WeighedEvidence::decibans).sum(),
+                                    within(1e-9)))),
+            Property.of("each cause is worked on once", a -> !a.order().isEmpty(),
+                    a -> assertThat(a.order().stream().flatMap(s -> s.cause().stream()).toList()).doesNotHaveDuplicates()),
+            Property.of("proving comes last", a -> a.order().stream().anyMatch(s -> s.phase().word().equals("prove")),
+                    a -> assertThat(a.order().get(a.order().size() - 1).phase().word()).isEqualTo("prove")),
+            Property.comparing("what was not checked changes nothing", a -> true,
+                    (a, random) -> assertThat(json(assess(RandomCallouts.withUnchecked(a.job(), random)))).isEqualTo(json(a))),
+            Property.comparing("the order of answering changes nothing", a -> a.job().answers().size() > 1,
+                    (a, random) -> assertThat(json(assess(RandomCallouts.shuffled(a.job(), random)))).isEqualTo(json(a))),
+            Property.comparing("a what-if and an answer changed back leave no trace", a -> !a.job().answers().isEmpty(), (a, random) -> {
+                Job changed = changed(a.job(), random);
+                String finding = changedIn(a.job(), changed);
+                assess(changed);
+                assertThat(json(assess(changed.with(finding, a.job().answers().get(finding))))).isEqualTo(json(a));
+            }),
+            Property.comparing("the same call-out gives the same bytes twice", a -> true,
+                    (a, random) -> assertThat(json(assess(a.job()))).isEqualTo(json(a))),
+            Property.comparing("one more sign for a cause never lowers it", a -> RandomCallouts.isUnfinished(a.job()), (a, random) -> {
+                Assessment more = assess(RandomCallouts.withOneMore(a.job(), random));
+                a.causes().stream().filter(c -> onlyGainedSupport(c, more.cause(c.id()).orElseThrow())).forEach(c ->
+                        assertThat(more.cause(c.id()).orElseThrow().decibans()).as(c.id()).isGreaterThanOrEqualTo(c.decibans() - 1e-9));
+            }));
+
+    /** How often a property was tried, and the first call-out that broke it. */
+    private record Outcome(int met, Optional<Integer> firstBroken) {
+        Outcome and(Outcome other) {
+            Optional<Integer> first = Stream.of(firstBroken, other.firstBroken).flatMap(Optional::stream).min(Integer::compare);
+            return new Outcome(met + other.met, first);
+        }
+    }
+
+    @TestFactory
+    List<DynamicTest> everyPropertyHolds() {
+        System.out.printf("%d random call-outs from -Dneutralpoint.seed=%d%n", TRIES, SEED);
+        Map<Property, Outcome> outcomes = new ConcurrentHashMap<>();
+        IntStream.range(0, TRIES).parallel().forEach(number -> tryOn(number, outcomes));
+        return PROPERTIES.stream().map(p -> DynamicTest.dynamicTest(p.name(), () -> {
+            Outcome outcome = outcomes.getOrDefault(p, new Outcome(0, Optional.empty()));
+            outcome.firstBroken().ifPresent(number -> show(p, number));
+            System.out.printf("%8d call-outs: %s%n", outcome.met(), p.name());
+            assertThat(outcome.met()).as("call-outs the property speaks of").isGreaterThanOrEqualTo(ENOUGH);
+        })).toList();
+    }
+
+    private static void tryOn(int number, Map<Property, Outcome> outcomes) {
+        Assessment a = assess(RandomCallouts.callout(SEED, number));
+        for (Property p : PROPERTIES) {
+            boolean itsTurn = (number + PROPERTIES.indexOf(p)) % p.oneIn() == 0;
+            if (itsTurn && p.speaksOf().test(a)) {
+                outcomes.merge(p, new Outcome(1, p.isBrokenBy(a, number) ? Optional.of(number) : Optional.empty()), Outcome::and);
+            }
+        }
+    }
+
+    private static void show(Property p, int number) {
+        Assessment smallest = p.smallest(assess(RandomCallouts.callout(SEED, number)), number);
+        assertThat(smallest).as("call-out %d; smallest that fails: %s", number, JobFile.fields(smallest.job()))
+                .satisfies(a -> p.holds().accept(a, new Random(number)));
+    }
+
+    private static Set<String> courses(Assessment a) {
+        return Stream.concat(Stream.of(a.verdict().course()), a.order().stream().flatMap(s -> s.course().stream()))
+                .map(Course::id).collect(Collectors.toSet());
+    }
+
+    /** True when nothing changed for a cause but that more speaks for it. */
+    private static boolean onlyGainedSupport(Assessment.CauseStanding before, Assessment.CauseStanding after) {
+        BiFunction<Assessment.CauseStanding, Boolean, Set<String>> rules = (c, explained) -> c.evidence().stream()
+                .filter(e -> e.explainedBy().isPresent() == explained).map(e -> e.rule().id()).collect(Collectors.toSet());
+        Set<String> had = rules.apply(before, false);
+        boolean gainsAreFor = after.evidence().stream().filter(e -> !had.contains(e.rule().id()))
+                .allMatch(e -> e.kind() == Evidence.Kind.FOR || e.kind() == Evidence.Kind.SETTLES);
+        return gainsAreFor && rules.apply(after, false).containsAll(had);
+    }
+
+    private static Job changed(Job job, Random random) {
+        Finding finding = Shared.CATALOGUE.finding(RandomCallouts.any(List.copyOf(job.answers().keySet()), random));
+        Answer other = RandomCallouts.answer(finding, job.radiators(), random);
+        return job.with(finding.id(), other.equals(job.answers().get(finding.id())) ? Answer.NOT_CHECKED : other);
+    }
+
+    private static String changedIn(Job before, Job after) {
+        return before.answers().keySet().stream().filter(f -> !before.answers().get(f).equals(after.answers().get(f))).findFirst()
+                .orElse(before.answers().keySet().iterator().next());
+    }
+
+    private static Assessment assess(Job job) {
+        return Shared.ASSESSOR.assess(job);
+    }
+
+    private static String json(Assessment a) {
+        return Json.pretty(AssessmentJson.of(a, List.of()));
+    }
+}

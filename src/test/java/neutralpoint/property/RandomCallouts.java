@@ -1,0 +1,107 @@
+package neutralpoint.property;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.IntStream;
+import neutralpoint.Shared;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Finding;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+import neutralpoint.job.Radiator;
+
+/** Call-outs made at random from the catalogue: the same number and seed always make the same one. */
+final class RandomCallouts {
+    private static final int MOST_RADIATORS = 40;
+    private static final int A_FEW = 6;
+    private static final int SOME = 25;
+    private static final List<String> FLOORS = List.of("ground", "first", "second", "unknown");
+
+    private RandomCallouts() {}
+
+    /** A call-out of a few, of many or of nearly all findings; half of them without a red line, a few answers left open. */
+    static Job callout(long seed, int number) {
+        Random random = new Random(seed * 1_000_003 + number);
+        List<Finding> findings = new ArrayList<>(Shared.CATALOGUE.findings().values());
+        Collections.shuffle(findings, random);
+        int most = List.of(A_FEW, SOME, findings.size()).get(random.nextInt(3));
+        List<Radiator> radiators = radiators(random);
+        Map<String, Answer> answers = new LinkedHashMap<>();
+        findings.subList(0, 1 + random.nextInt(most)).forEach(f -> answers.put(f.id(), answer(f, radiators, random)));
+        if (random.nextBoolean()) {
+            answers.put(Catalogue.RED_LINES, new Answer.Several(List.of()));
+        }
+        return Job.begin("random-" + number).withAnswers(answers).withRadiators(radiators);
+    }
+
+    private static List<Radiator> radiators(Random random) {
+        return IntStream.range(0, random.nextInt(MOST_RADIATORS + 1))
+                .mapToObj(i -> new Radiator("radiator " + (i + 1), any(FLOORS, random))).toList();
+    }
+
+    static Answer answer(Finding finding, List<Radiator> radiators, Random random) {
+        if (random.nextInt(20) == 0) {
+            return Answer.NOT_CHECKED;
+        }
+        return switch (finding.type()) {
+            case YES_NO, ONE_OF -> new Answer.One(any(finding.optionIds(), random));
+            case SEVERAL_OF -> new Answer.Several(finding.optionIds().stream().filter(o -> random.nextInt(4) == 0).toList());
+            case NUMBER -> new Answer.Reading(reading(finding, random), finding.unit());
+            case PER_RADIATOR -> radiators.isEmpty() ? Answer.NOT_CHECKED : table(finding, radiators, random);
+        };
+    }
+
+    private static Answer table(Finding finding, List<Radiator> radiators, Random random) {
+        Map<String, String> choices = new LinkedHashMap<>();
+        radiators.subList(0, 1 + random.nextInt(radiators.size()))
+                .forEach(r -> choices.put(r.name(), any(finding.optionIds(), random)));
+        return new Answer.ByRadiator(choices);
+    }
+
+    /** To one decimal place, the two ends of the range among them. */
+    private static double reading(Finding finding, Random random) {
+        return switch (random.nextInt(10)) {
+            case 0 -> finding.lowest();
+            case 1 -> finding.highest();
+            default -> Math.min(finding.highest(), Math.max(finding.lowest(),
+                    Math.rint(10 * (finding.lowest() + random.nextDouble() * (finding.highest() - finding.lowest()))) / 10));
+        };
+    }
+
+    static boolean isUnfinished(Job job) {
+        return job.answers().size() < Shared.CATALOGUE.findings().size();
+    }
+
+    /** One finding more than the job has, with a random answer. */
+    static Job withOneMore(Job job, Random random) {
+        List<Finding> open = Shared.CATALOGUE.findings().values().stream().filter(f -> !job.isAnswered(f.id())).toList();
+        Finding more = any(open, random);
+        return job.with(more.id(), answer(more, job.radiators(), random));
+    }
+
+    static Job withUnchecked(Job job, Random random) {
+        Job more = job;
+        for (String finding : Shared.CATALOGUE.findings().keySet()) {
+            if (!job.isAnswered(finding) && random.nextInt(10) == 0) {
+                more = more.with(finding, Answer.NOT_CHECKED);
+            }
+        }
+        return more;
+    }
+
+    static Job shuffled(Job job, Random random) {
+        List<String> findings = new ArrayList<>(job.answers().keySet());
+        Collections.shuffle(findings, random);
+        Map<String, Answer> answers = new LinkedHashMap<>();
+        findings.forEach(f -> answers.put(f, job.answers().get(f)));
+        return job.withAnswers(answers);
+    }
+
+    static <T> T any(List<T> items, Random random) {
+        return items.get(random.nextInt(items.size()));
+    }
+}
