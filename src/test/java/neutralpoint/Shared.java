@@ -36,6 +36,11 @@ public final class Shared {
         }
     }
 
+    /** The case studies that are there to teach with. */
+    public static List<Path> teachingCases() {
+        return files("cases", ".json").stream().filter(f -> f.getParent().endsWith("cases")).toList();
+    }
+
     /** The case studies and the published reports. */
     public static List<CaseStudy> allCases() {
         return CaseStudy.under(List.of(Path.of("cases"), Path.of("src/test/resources/published")), new JobCheck(CATALOGUE));

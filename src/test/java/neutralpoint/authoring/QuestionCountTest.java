@@ -2,10 +2,7 @@ package neutralpoint.authoring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.JobCheck;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
@@ -19,15 +16,12 @@ class QuestionCountTest {
     private final QuestionCount count = new QuestionCount(Shared.ASSESSOR, Shared.CATALOGUE);
 
     @Test
-    void theCourseStandsAfterFewQuestions() throws Exception {
+    void theCourseStandsAfterFewQuestions() {
         DescriptiveStatistics needed = new DescriptiveStatistics();
-        try (Stream<Path> files = Files.list(Path.of("cases"))) {
-            List<Path> cases = files.filter(f -> f.toString().endsWith(".json") && !f.toString().contains("schema")).sorted().toList();
-            for (Path file : cases) {
-                QuestionCount.Count own = count.chosen(CaseStudy.read(file, new JobCheck(Shared.CATALOGUE)).job());
-                assertThat(own.asked()).as(file.toString()).isLessThan(PATIENCE);
-                needed.addValue(own.needed());
-            }
+        for (Path file : Shared.teachingCases()) {
+            QuestionCount.Count own = count.chosen(CaseStudy.read(file, new JobCheck(Shared.CATALOGUE)).job());
+            assertThat(own.asked()).as(file.toString()).isLessThan(PATIENCE);
+            needed.addValue(own.needed());
         }
         assertThat(needed.getPercentile(50)).isLessThanOrEqualTo(WANTED_MEDIAN);
     }
