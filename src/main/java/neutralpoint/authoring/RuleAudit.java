@@ -88,7 +88,7 @@ public final class RuleAudit {
         for (Cause cause : catalogue.causes().values()) {
             List<RuleText> about = byCause.getOrDefault(cause.id(), List.of());
             long speakingFor = about.stream().filter(r -> r.conclusion().speaksFor()).count();
-            boolean decided = about.stream().anyMatch(r -> r.conclusion().decidesFor());
+            boolean decided = about.stream().anyMatch(r -> nearlySettles(r.conclusion()));
             if (speakingFor < LEAST_FOR) {
                 fault("cause " + cause.id(), "has " + speakingFor + " rules for it; it needs at least two.");
             }
@@ -104,6 +104,10 @@ public final class RuleAudit {
                 fault("cause " + cause.id(), "cannot become likely even when every sign of it is found; its weights are out of scale.");
             }
         }
+    }
+
+    private static boolean nearlySettles(Conclusion c) {
+        return c.decidesFor() || c.speaksFor() && c.strength().map(Strength.DECISIVE::equals).orElse(false);
     }
 
     /** The strongest sign of each family, added up. */

@@ -105,11 +105,11 @@ public final class RuleIds {
                 known(c.ids().get(0), Phase.words(), "phase", where);
                 needsAction(rule);
             }
-            case "Stop.refer", "Contradiction.between", "Before.must", "Before.usually", "LeadsTo" -> { }
+            case "Stop.refer", "Contradiction.between", "Before.must", "Before.usually", "LeadsTo", "Covers" -> { }
             default -> throw new BadInput(where, "\"" + c.call() + "\" is not a known conclusion" + Nearest.hint(c.call(),
                     Set.of("Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes", "Explains.awayFrom",
                             "Attach", "Bars", "Remedy", "Stop.clearBy", "Stop.refer", "Forbids", "AlsoDo",
-                            "Contradiction.between", "Before.must", "Before.usually", "LeadsTo")));
+                            "Contradiction.between", "Before.must", "Before.usually", "LeadsTo", "Covers")));
         }
         if (c.call().startsWith("Stop.")) {
             needsAction(rule);

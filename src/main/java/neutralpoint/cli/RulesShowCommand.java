@@ -72,6 +72,7 @@ final class RulesShowCommand implements Callable<Integer> {
             case "Forbids" -> "forbids " + ids;
             case "AlsoDo" -> "a further step in the phase " + ids;
             case "LeadsTo" -> "the first stands behind the second";
+            case "Covers" -> "cleansing for the first answers the second";
             case "Before.must", "Before.usually" -> "the first comes before the second";
             default -> "the answers contradict each other";
         };

@@ -47,7 +47,7 @@ public final class AssessmentText {
             int n = 1;
             for (Assessment.Step s : a.order()) {
                 line(n++ + ". " + s.course().map(c -> c.title() + ": ").orElse("") + s.action(), "   ");
-                s.because().forEach(b -> line("   " + b, "   "));
+                s.because().forEach(b -> out.append(Wrap.to(width, "   ", "   ", b)).append('\n'));
             }
         }
         a.cleansing().ifPresent(this::cleansing);

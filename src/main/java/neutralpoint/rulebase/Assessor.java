@@ -20,6 +20,7 @@ import neutralpoint.rulebase.fact.Attach;
 import neutralpoint.rulebase.fact.Bars;
 import neutralpoint.rulebase.fact.Before;
 import neutralpoint.rulebase.fact.Contradiction;
+import neutralpoint.rulebase.fact.Covers;
 import neutralpoint.rulebase.fact.Evidence;
 import neutralpoint.rulebase.fact.Explains;
 import neutralpoint.rulebase.fact.Forbids;
@@ -98,7 +99,7 @@ public final class Assessor {
         List<Assessment.CauseStanding> toBeDone = causes.stream()
                 .filter(c -> c.isActive() || chief.is(c))
                 .filter(c -> stops.isEmpty() || !choice.choose(c).course().cleanses()).toList();
-        return new WorkOrder(session.all(Before.class), session.all(LeadsTo.class)).steps(toBeDone, choice::choose);
+        return new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class)).steps(toBeDone, choice::choose);
     }
 
     /** How to carry out the course, or else the first step of the order that cleanses. */

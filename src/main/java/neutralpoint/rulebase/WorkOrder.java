@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.rulebase.fact.AlsoDo;
 import neutralpoint.rulebase.fact.Before;
+import neutralpoint.rulebase.fact.Covers;
 import neutralpoint.rulebase.fact.LeadsTo;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
@@ -25,11 +26,13 @@ final class WorkOrder {
     private static final int REASONS = 2;
 
     private final List<Derived<Before>> before;
+    private final List<Derived<Covers>> covers;
 
     /**
      * @param leads a fault that stands behind another is cured before it
      */
-    WorkOrder(List<Derived<Before>> before, List<Derived<LeadsTo>> leads) {
+    WorkOrder(List<Derived<Before>> before, List<Derived<LeadsTo>> leads, List<Derived<Covers>> covers) {
+        this.covers = covers;
         Stream<Derived<Before>> roots = leads.stream().map(l -> l.map(f -> new Before(f.root(), f.consequence(), true)));
         this.before = Stream.concat(before.stream(), roots)
                 .sorted(Comparator.comparing((Derived<Before> b) -> !b.fact().must()).thenComparing(b -> b.rule().id())
@@ -39,6 +42,7 @@ final class WorkOrder {
     List<Assessment.Step> steps(List<Assessment.CauseStanding> toBeDone, Function<Assessment.CauseStanding, CourseChoice.Chosen> choice) {
         Map<String, Assessment.CauseStanding> byId = new LinkedHashMap<>();
         toBeDone.forEach(c -> byId.put(c.id(), c));
+        Map<String, List<String>> alsoAnswers = covered(byId, choice);
         DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
         byId.keySet().forEach(graph::addVertex);
         Map<String, List<String>> reasons = new LinkedHashMap<>();
@@ -53,8 +57,23 @@ final class WorkOrder {
                 .thenComparing(id -> -byId.get(id).probability()).thenComparing(Comparator.naturalOrder());
         List<Assessment.Step> steps = new ArrayList<>();
         new TopologicalOrderIterator<>(graph, likeliestFirst).forEachRemaining(id -> steps.add(step(byId.get(id),
-                choice.apply(byId.get(id)), reasons.getOrDefault(id, List.of()))));
+                choice.apply(byId.get(id)), reasons.getOrDefault(id, List.of()), alsoAnswers.getOrDefault(id, List.of()))));
         return steps;
+    }
+
+    /** Takes out the causes that another one's cleansing answers as well, and says which those are. */
+    private Map<String, List<String>> covered(Map<String, Assessment.CauseStanding> byId,
+            Function<Assessment.CauseStanding, CourseChoice.Chosen> choice) {
+        Map<String, List<String>> alsoAnswers = new LinkedHashMap<>();
+        for (Derived<Covers> c : covers) {
+            Assessment.CauseStanding coverer = byId.get(c.fact().cause());
+            Assessment.CauseStanding covered = byId.get(c.fact().covered());
+            if (coverer != null && covered != null && choice.apply(coverer).course().cleanses()) {
+                byId.remove(covered.id());
+                alsoAnswers.computeIfAbsent(coverer.id(), x -> new ArrayList<>()).add(covered.cause().title());
+            }
+        }
+        return alsoAnswers;
     }
 
     /** False where the edge would contradict an order already taken in, which stands above it. */
@@ -67,9 +86,13 @@ final class WorkOrder {
     }
 
     /** Where another course took the place of the usual one, its own words say what is done: the usual work is not for here. */
-    private static Assessment.Step step(Assessment.CauseStanding c, CourseChoice.Chosen chosen, List<String> order) {
+    private static Assessment.Step step(Assessment.CauseStanding c, CourseChoice.Chosen chosen, List<String> order,
+            List<String> alsoAnswers) {
         boolean usual = chosen.course().id().equals(c.cause().course());
-        List<String> because = Stream.concat(chosen.because().stream(), order.stream()).distinct().limit(REASONS).toList();
+        List<String> because = new ArrayList<>(Stream.concat(chosen.because().stream(), order.stream()).distinct().limit(REASONS).toList());
+        if (!alsoAnswers.isEmpty()) {
+            because.add("This also answers: " + String.join("; ", alsoAnswers) + ".");
+        }
         return new Assessment.Step(Optional.of(chosen.course()), Optional.of(c.cause()), c.cause().phase(),
                 usual ? c.cause().work() : chosen.course().means() + " For: " + c.cause().title() + ".",
                 because.isEmpty() ? List.of(c.cause().means()) : because);
