@@ -58,10 +58,19 @@ class AssessmentPropertiesTest {
                 assertThat(a.cleansing()).isEmpty();
             }),
             Property.of("nothing goes into water that reaches the taps", a -> DoNotFlush.reachesTheTaps(a.job()),
-                    a -> assertThat(a.order()).noneMatch(step -> step.action().matches("(?i).*(inhibitor|cleaner|additive|dose|neutralis).*"))),
+                    a -> assertThat(a.order()).noneMatch(step -> step.action().matches("(?i).*\\b(inhibitor|cleaner|additive|dose|neutraliser)\\b.*"))),
             Property.of("every course that touches water, gas or electricity comes with a caution of its own",
                     a -> !a.verdict().course().id().equals("no-wet-side-work"),
                     a -> assertThat(a.cautions()).anyMatch(c -> !c.id().equals(SAID_WITH_EVERYTHING))),
+            Property.of("whatever opens the water comes with the scald and the isolation caution", a -> a.verdict().course().wet(),
+                    a -> assertThat(a.cautions()).extracting(c -> c.id()).contains("scald", "electrical-isolation")),
+            Property.of("doubtful fabric is neither machine-flushed, shaken nor flushed backwards", a -> a.cleansing().isPresent()
+                    && DoNotFlush.isDoubtful(a.job()), a -> {
+                assertThat(a.cleansing().orElseThrow().method().id()).isNotIn("machine-flush", "mains-pressure-flush");
+                assertThat(a.cleansing().orElseThrow().avoid()).extracting(v -> v.handling().id()).contains("agitation", "reversal");
+            }),
+            Property.of("the method is one that carries out the course", a -> a.cleansing().isPresent(), a ->
+                    assertThat(a.cleansing().orElseThrow().method().courses()).contains(a.cleansing().orElseThrow().course().id())),
             Property.of("the course has a reason", a -> true, a -> assertThat(a.verdict().because()).isNotEmpty()),
             Property.of("every probability lies between nought and one", a -> true, a -> {
                 assertThat(a.arrangement().share()).isBetween(0.0, 1.0);

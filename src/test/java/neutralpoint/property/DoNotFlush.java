@@ -46,6 +46,10 @@ final class DoNotFlush {
         return a.causes().stream().filter(c -> c.isActive() && MENDED_FIRST.contains(c.id())).map(c -> c.id() + " is mended first").findFirst();
     }
 
+    static boolean isDoubtful(Job job) {
+        return is(job, "fabric-condition", "doubtful", "weeping");
+    }
+
     static boolean reachesTheTaps(Job job) {
         return is(job, "cylinder-style", "single-feed", "direct") || is(job, "red-lines", "mixed-tap-water");
     }
