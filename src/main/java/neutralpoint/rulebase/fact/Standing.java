@@ -17,4 +17,9 @@ public record Standing(
     public boolean isActive() {
         return status.equals("settled") || status.equals("likely");
     }
+
+    /** True when it is active or, active or not, the chief cause: its course is the one recommended. */
+    public boolean isAnswered() {
+        return chief || isActive();
+    }
 }
