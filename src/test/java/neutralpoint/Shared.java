@@ -45,4 +45,15 @@ public final class Shared {
     public static List<CaseStudy> allCases() {
         return CaseStudy.under(List.of(Path.of("cases"), Path.of("src/test/resources/published")), new JobCheck(CATALOGUE));
     }
+
+    /** Copies a folder with all it holds. */
+    public static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path target = to.resolve(from.relativize(file));
+                Files.createDirectories(target.getParent());
+                Files.copy(file, target);
+            }
+        }
+    }
 }

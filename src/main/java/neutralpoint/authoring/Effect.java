@@ -55,7 +55,7 @@ public record Effect(List<Moved> moved, int cases) {
         QuestionCount count = new QuestionCount(assessor, side.catalogue());
         return cases.stream().map(c -> {
             Assessment a = assessor.assess(c.job());
-            List<String> ranking = a.causes().stream().map(Assessment.CauseStanding::id).toList();
+            List<String> ranking = Ranking.own().causes().apply(a);
             return new Outcome(a.verdict().course().id(), c.accepts(a), ranking.get(0), c.rank(ranking),
                     countQuestions ? count.chosen(c.job()).asked() : 0);
         }).toList();

@@ -15,7 +15,7 @@ public record Firings(Map<CaseStudy, Set<String>> byCase) {
 
     public static Firings of(List<CaseStudy> cases, Assessor assessor) {
         Map<CaseStudy, Set<String>> fired = new LinkedHashMap<>();
-        cases.forEach(c -> fired.put(c, assessor.assess(c.job()).rulesFired()));
+        cases.forEach(c -> fired.put(c, assessor.rulesFired(c.job())));
         return new Firings(fired);
     }
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.BiFunction;
+import java.util.function.Function;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.consult.Lookahead;
@@ -29,8 +29,8 @@ public final class QuestionCount {
     private final Catalogue catalogue;
     private final Lookahead lookahead;
 
-    /** Chooses a question from those still open. */
-    private interface Choice extends BiFunction<Assessment, List<Finding>, Optional<Finding>> {}
+    /** Chooses the question to ask now. */
+    private interface Choice extends Function<Assessment, Optional<Finding>> {}
 
     /**
      * @param asked   questions asked in all
@@ -47,19 +47,19 @@ public final class QuestionCount {
 
     /** By this tool's own choice, until it has no more to ask. */
     public Count chosen(Job full) {
-        return count(full, (now, open) -> lookahead.next(now).map(NextQuestion::finding));
+        return count(full, now -> lookahead.next(now).map(NextQuestion::finding));
     }
 
     /** In the order of a visit, place by place. */
     public Count byPlace(Job full) {
-        return count(full, (now, open) -> open.stream().min(Comparator.comparingInt(f -> VISIT.indexOf(f.place()))));
+        return count(full, now -> lookahead.open(now).stream().min(Comparator.comparingInt(f -> VISIT.indexOf(f.place()))));
     }
 
     /** In an order drawn by the seed. */
     public Count random(Job full, long seed) {
         List<Finding> order = new ArrayList<>(catalogue.findings().values());
         Collections.shuffle(order, new Random(seed));
-        return count(full, (now, open) -> open.stream().min(Comparator.comparingInt(order::indexOf)));
+        return count(full, now -> lookahead.open(now).stream().min(Comparator.comparingInt(order::indexOf)));
     }
 
     private Count count(Job full, Choice choice) {
@@ -69,8 +69,7 @@ public final class QuestionCount {
         int asked = 0;
         int needed = 0;
         boolean standing = false;
-        for (Optional<Finding> next = choice.apply(now, lookahead.open(now)); next.isPresent();
-                next = choice.apply(now, lookahead.open(now))) {
+        for (Optional<Finding> next = choice.apply(now); next.isPresent(); next = choice.apply(now)) {
             Answer answer = full.answer(next.get().id()).orElse(Answer.NOT_CHECKED);
             job = job.with(next.get().id(), answer);
             asked++;

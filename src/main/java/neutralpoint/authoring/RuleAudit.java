@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -155,9 +154,9 @@ public final class RuleAudit {
         catalogue.causes().keySet().forEach(graph::addVertex);
         for (RuleText rule : rules) {
             if (rule.conclusion().call().equals("Before.must")) {
-                Map<String, List<String>> order = causesOf(rule);
-                for (String first : order.get("first")) {
-                    for (String then : order.get("then")) {
+                List<RuleText.Pattern> standings = rule.patterns().stream().filter(p -> p.fact().equals("Standing")).toList();
+                for (String first : causes(standings.get(0))) {
+                    for (String then : causes(standings.get(1))) {
                         addOrReport(graph, rule, first, then);
                     }
                 }
@@ -173,15 +172,7 @@ public final class RuleAudit {
         }
     }
 
-    /** The causes that the first and the second standing of an order rule may be. */
-    private Map<String, List<String>> causesOf(RuleText rule) {
-        List<RuleText.Pattern> standings = rule.patterns().stream().filter(p -> p.fact().equals("Standing")).toList();
-        Map<String, List<String>> order = new LinkedHashMap<>();
-        order.put("first", causes(standings.get(0)));
-        order.put("then", causes(standings.get(1)));
-        return order;
-    }
-
+    /** The causes that one standing of an order rule may be. */
     private List<String> causes(RuleText.Pattern standing) {
         List<String> named = RuleIds.of(standing, "cause");
         List<String> phases = RuleIds.of(standing, "phase");

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import neutralpoint.document.BadInput;
 import neutralpoint.rulebase.RuleBase;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -23,8 +22,8 @@ public final class RuleCompiler {
         KieServices services = KieServices.get();
         ReleaseId id = services.newReleaseId("neutralpoint", "rules-to-compare", "1");
         KieFileSystem files = services.newKieFileSystem().generateAndWritePomXML(id);
-        try (Stream<Path> found = Files.walk(rules)) {
-            for (Path file : found.filter(f -> f.toString().endsWith(".drl")).sorted().toList()) {
+        try {
+            for (Path file : RuleReader.files(rules)) {
                 files.write("src/main/resources/rules/" + rules.relativize(file), Files.readString(file));
             }
         } catch (IOException e) {

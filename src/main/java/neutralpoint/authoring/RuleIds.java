@@ -23,6 +23,9 @@ public final class RuleIds {
     /** Facts that are something found on site. */
     static final Set<String> SEEN = Set.of("Observed", "Lacks", "Measured", "Radiators");
 
+    private static final Set<String> CONCLUSIONS = Set.of("Evidence.supports", "Evidence.against", "Evidence.settles",
+            "Evidence.excludes", "Explains.awayFrom", "LeadsTo", "Attach", "Bars", "Remedy", "Stop.refer", "Stop.clearBy", "Forbids",
+            "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern TRAIT = Pattern.compile("(?:possibleT|t)raits\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
 
@@ -94,6 +97,7 @@ public final class RuleIds {
 
     private void check(Conclusion c, RuleText rule) {
         Where where = c.where();
+        known(c.call(), CONCLUSIONS, "conclusion", where);
         switch (c.call()) {
             case "Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes" ->
                     known(c.ids().get(0), weighed, "cause, arrangement or method", where);
@@ -105,11 +109,7 @@ public final class RuleIds {
                 known(c.ids().get(0), Phase.words(), "phase", where);
                 needsAction(rule);
             }
-            case "Stop.refer", "Contradiction.between", "Before.must", "Before.usually", "LeadsTo", "Covers" -> { }
-            default -> throw new BadInput(where, "\"" + c.call() + "\" is not a known conclusion" + Nearest.hint(c.call(),
-                    Set.of("Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes", "Explains.awayFrom",
-                            "Attach", "Bars", "Remedy", "Stop.clearBy", "Stop.refer", "Forbids", "AlsoDo",
-                            "Contradiction.between", "Before.must", "Before.usually", "LeadsTo", "Covers")));
+            default -> { }
         }
         if (c.call().startsWith("Stop.")) {
             needsAction(rule);

@@ -39,7 +39,8 @@ public final class RuleReader {
         return List.copyOf(byId.values());
     }
 
-    private static List<Path> files(Path rules) {
+    /** The rule files under a folder, in the order of their names. */
+    static List<Path> files(Path rules) {
         try (Stream<Path> files = Files.walk(rules)) {
             return files.filter(f -> f.toString().endsWith(".drl")).sorted().toList();
         } catch (IOException e) {

@@ -11,7 +11,6 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
-import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
 import neutralpoint.rulebase.RuleBase;
 import neutralpoint.rulebase.RuleInfo;
@@ -101,10 +100,5 @@ public final class Trials {
         }
         List<Answer> others = finding.options().stream().map(finding::answering).filter(a -> !a.equals(given)).toList();
         return others.isEmpty() ? Optional.empty() : Optional.of(others.get(random.nextInt(others.size())));
-    }
-
-    /** The assessor used for cases as they are. */
-    public Assessment assess(Job job) {
-        return assessor.assess(job);
     }
 }

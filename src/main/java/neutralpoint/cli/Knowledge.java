@@ -9,12 +9,13 @@ import neutralpoint.rulebase.Assessor;
 import neutralpoint.rulebase.RuleBase;
 
 /** The catalogue and everything that is built on it, loaded once for a command. */
-record Knowledge(Catalogue catalogue, JobCheck check, Assessor assessor, Lookahead lookahead) {
+record Knowledge(RuleBase rules, Catalogue catalogue, JobCheck check, Assessor assessor, Lookahead lookahead) {
 
     static Knowledge load() {
-        CompletableFuture<RuleBase> rules = CompletableFuture.supplyAsync(RuleBase::load);
+        CompletableFuture<RuleBase> loading = CompletableFuture.supplyAsync(RuleBase::load);
         Catalogue catalogue = CatalogueFiles.compiled();
-        Assessor assessor = new Assessor(rules.join(), catalogue);
-        return new Knowledge(catalogue, new JobCheck(catalogue), assessor, new Lookahead(assessor, catalogue));
+        RuleBase rules = loading.join();
+        Assessor assessor = new Assessor(rules, catalogue);
+        return new Knowledge(rules, catalogue, new JobCheck(catalogue), assessor, new Lookahead(assessor, catalogue));
     }
 }

@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 import neutralpoint.authoring.CaseStudy;
 import neutralpoint.authoring.RuleReader;
 import neutralpoint.authoring.RuleText;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.document.BadInput;
 import picocli.CommandLine.Option;
@@ -32,8 +34,16 @@ final class RuleDesk {
         return rules;
     }
 
-    Map<String, RuleText> rules() {
-        return RuleReader.all(rulesFolder()).stream().collect(Collectors.toMap(RuleText::id, Function.identity(), (a, b) -> a,
+    Catalogue catalogue() {
+        return CatalogueFiles.fromFolder(rulesFolder().resolve("catalogue"));
+    }
+
+    List<RuleText> rules() {
+        return RuleReader.all(rulesFolder());
+    }
+
+    Map<String, RuleText> rulesById() {
+        return rules().stream().collect(Collectors.toMap(RuleText::id, Function.identity(), (a, b) -> a,
                 LinkedHashMap::new));
     }
 

@@ -22,7 +22,7 @@ final class RulesCheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Knowledge knowledge = Knowledge.load();
-        List<RuleText> rules = List.copyOf(desk.rules().values());
+        List<RuleText> rules = desk.rules();
         List<CaseStudy> cases = desk.cases(knowledge.check());
         RuleIndex.counts(knowledge.catalogue(), rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
         System.out.printf("%6d cases%n", cases.size());

@@ -1,6 +1,5 @@
 package neutralpoint.cli;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -8,8 +7,6 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import neutralpoint.authoring.RuleIndex;
 import neutralpoint.authoring.RuleText;
-import neutralpoint.catalogue.Catalogue;
-import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import picocli.CommandLine;
@@ -34,10 +31,9 @@ final class RulesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Catalogue catalogue = CatalogueFiles.fromFolder(desk.rulesFolder().resolve("catalogue"));
-        Collection<RuleText> rules = desk.rules().values();
+        List<RuleText> rules = desk.rules();
         if (subject == null) {
-            RuleIndex.counts(catalogue, List.copyOf(rules)).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
+            RuleIndex.counts(desk.catalogue(), rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
         }
         Map<String, List<RuleText>> bySubject = rules.stream()
                 .filter(r -> subject == null || r.folder().equals(subject) || r.subject().equals(subject))

@@ -1,10 +1,8 @@
 package neutralpoint.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import neutralpoint.authoring.RuleIndex;
-import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.document.SafeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,8 +16,7 @@ final class RulesIndexCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path index = desk.rulesFolder().resolve("INDEX.md");
-        SafeFile.write(index, RuleIndex.markdown(CatalogueFiles.fromFolder(desk.rulesFolder().resolve("catalogue")),
-                List.copyOf(desk.rules().values())));
+        SafeFile.write(index, RuleIndex.markdown(desk.catalogue(), desk.rules()));
         System.out.println(index + " written.");
         return 0;
     }

@@ -3,7 +3,6 @@ package neutralpoint.cli;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import neutralpoint.authoring.Scaffold;
-import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.rulebase.fact.Strength;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -40,7 +39,7 @@ final class RulesNewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path written = Scaffold.write(desk.rulesFolder(), CatalogueFiles.fromFolder(desk.rulesFolder().resolve("catalogue")), desk.rules(),
+        Path written = Scaffold.write(desk.rulesFolder(), desk.catalogue(), desk.rulesById(),
                 new Scaffold.Wanted(id, subject, finding, answer, cause, strength, against));
         System.out.println(id + " begun in " + written + ". Write its sentence, its because and its source, then run: rules index");
         return 0;

@@ -6,7 +6,6 @@ import neutralpoint.authoring.CaseStudy;
 import neutralpoint.authoring.Ranking;
 import neutralpoint.authoring.Score;
 import neutralpoint.authoring.Trials;
-import neutralpoint.rulebase.RuleBase;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,15 +25,16 @@ final class RulesScoreCommand implements Callable<Integer> {
     public Integer call() {
         Knowledge knowledge = Knowledge.load();
         List<CaseStudy> cases = desk.cases(knowledge.check());
-        Trials trials = new Trials(RuleBase.load(), knowledge.catalogue());
+        Trials trials = new Trials(knowledge.rules(), knowledge.catalogue());
         List<Score.Judged> asTheyAre = trials.asTheyAre(cases);
         System.out.printf("%-34s %6s %6s %6s %6s %6s %6s %6s %6s%n", "", "judged", "course", "first", "three", "1/rank", "Brier", "unexpl", "unsafe");
-        line("as they are", Score.of(asTheyAre, Ranking.own()));
+        Score own = Score.of(asTheyAre, Ranking.own());
+        line("as they are", own);
         line("one answer not checked", Score.of(trials.oneAnswerMissing(cases), Ranking.own()));
         line("one answer wrong (seed 1)", Score.of(trials.oneAnswerWrong(cases, 1), Ranking.own()));
         line("priors only", Score.of(asTheyAre, Ranking.priorsOnly()));
         line("most signs", Score.of(asTheyAre, Ranking.mostSigns()));
-        calibration(Score.of(asTheyAre, Ranking.own()));
+        calibration(own);
         DescriptiveStatistics held = new DescriptiveStatistics(trials.verdictsThatHold(cases, seeds));
         System.out.printf("%nEvery weight moved one grade up or down, %d seeds: %.0f %% of the courses hold (least %.0f %%)%n", seeds,
                 100 * held.getMean(), 100 * held.getMin());

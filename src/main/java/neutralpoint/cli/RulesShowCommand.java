@@ -27,7 +27,7 @@ final class RulesShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Map<String, RuleText> rules = desk.rules();
+        Map<String, RuleText> rules = desk.rulesById();
         RuleText rule = rules.get(id);
         if (rule == null) {
             throw new BadInput("\"" + id + "\" is not a known rule" + Nearest.hint(id, rules.keySet()));

@@ -32,7 +32,8 @@ final class ArrangementWeighing {
     }
 
     Assessment.System weigh(List<Derived<Evidence>> evidence, List<Derived<Contradiction>> contradictions) {
-        Map<ArrangementKind, Ledger> ledgers = ledgers(evidence);
+        Map<ArrangementKind, Ledger> ledgers = Ledger.each(catalogue.arrangements().values(), ArrangementKind::id,
+                ArrangementKind::priorDecibans, evidence, family, Explained.NOTHING);
         Map<ArrangementKind, Double> shares = shares(ledgers);
         ArrangementKind chief = shares.entrySet().stream()
                 .max(Comparator.comparingDouble((Map.Entry<ArrangementKind, Double> e) -> e.getValue())
@@ -44,14 +45,6 @@ final class ArrangementWeighing {
         return new Assessment.System(chief.id(), chief.title(), status(shares.get(chief), conflicts, settled(ledgers.get(chief))),
                 features.stream().map(ArrangementKind::id).toList(), conflicts, shares.get(chief),
                 certain(shares, features), possible(shares, ledgers));
-    }
-
-    private Map<ArrangementKind, Ledger> ledgers(List<Derived<Evidence>> evidence) {
-        Map<String, List<Derived<Evidence>>> byKind = Ledger.byWhatItIsAbout(evidence);
-        Map<ArrangementKind, Ledger> ledgers = new LinkedHashMap<>();
-        catalogue.arrangements().values().forEach(kind -> ledgers.put(kind,
-                Ledger.of(kind.priorDecibans(), byKind.getOrDefault(kind.id(), List.of()), family, Explained.NOTHING)));
-        return ledgers;
     }
 
     private Map<ArrangementKind, Double> shares(Map<ArrangementKind, Ledger> ledgers) {

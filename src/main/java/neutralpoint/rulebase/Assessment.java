@@ -16,11 +16,10 @@ import neutralpoint.rulebase.fact.Evidence;
 /**
  * Everything concluded from one job. Immutable; every view is made of it.
  *
- * @param cleansing  how to cleanse, when the course or a step of the order does
- * @param rulesFired ids of all rules that concluded something
+ * @param cleansing how to cleanse, when the course or a step of the order does
  */
 public record Assessment(Job job, List<StopFound> stops, System arrangement, List<CauseStanding> causes,
-        Verdict verdict, Optional<Cleansing> cleansing, List<Step> order, List<Caution> cautions, Set<String> rulesFired) {
+        Verdict verdict, Optional<Cleansing> cleansing, List<Step> order, List<Caution> cautions) {
 
     /** A red line that stands, and what to do now. */
     public record StopFound(String id, String title, String action, String because, String course) {}
@@ -106,7 +105,7 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
 
     /** The same conclusions for a job that differs only in what was left open. */
     public Assessment withJob(Job other) {
-        return new Assessment(other, stops, arrangement, causes, verdict, cleansing, order, cautions, rulesFired);
+        return new Assessment(other, stops, arrangement, causes, verdict, cleansing, order, cautions);
     }
 
     /** Causes that something speaks for and that are at least this likely, best first. */

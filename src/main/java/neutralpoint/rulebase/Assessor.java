@@ -53,31 +53,43 @@ public final class Assessor {
     }
 
     public Assessment assess(Job job) {
-        UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
         try (Session session = rules.open()) {
-            session.tell(Facts.of(job, catalogue));
-            Assessment.System system = new ArrangementWeighing(catalogue, family)
-                    .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
-            session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
-
-            List<Assessment.CauseStanding> ranked = causes(session, system, family);
-            session.tell(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
-            ChiefCause chief = ChiefCause.of(job, ranked, session.all(LeadsTo.class));
-            List<Assessment.CauseStanding> causes = chief.first(ranked);
-            session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
-
-            MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
-            CourseChoice choice = new CourseChoice(catalogue, methods, session.all(Remedy.class), session.all(Bars.class));
-            List<Derived<Stop>> stops = session.all(Stop.class);
-            Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
-            List<Assessment.Step> order = order(session, stops, choice, causes, chief);
-            session.tell(work(verdict, order));
-            if (!order.isEmpty()) {
-                order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
-            }
-            return new Assessment(job, stops.stream().map(Assessor::stop).toList(), system, causes, verdict,
-                    cleansing(methods, verdict, order), order, cautions(session), session.rulesFired());
+            return assess(job, session);
         }
+    }
+
+    /** Ids of all rules that conclude something from a job. */
+    public Set<String> rulesFired(Job job) {
+        try (Session session = rules.open()) {
+            assess(job, session);
+            return session.rulesFired();
+        }
+    }
+
+    private Assessment assess(Job job, Session session) {
+        UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
+        session.tell(Facts.of(job, catalogue));
+        Assessment.System system = new ArrangementWeighing(catalogue, family)
+                .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
+        session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
+
+        List<Assessment.CauseStanding> ranked = causes(session, system, family);
+        session.tell(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
+        ChiefCause chief = ChiefCause.of(job, ranked, session.all(LeadsTo.class));
+        List<Assessment.CauseStanding> causes = chief.first(ranked);
+        session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
+
+        MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
+        CourseChoice choice = new CourseChoice(catalogue, methods, session.all(Remedy.class), session.all(Bars.class));
+        List<Derived<Stop>> stops = session.all(Stop.class);
+        Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
+        List<Assessment.Step> order = order(session, stops, choice, causes, chief);
+        session.tell(work(verdict, order));
+        if (!order.isEmpty()) {
+            order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
+        }
+        return new Assessment(job, stops.stream().map(Assessor::stop).toList(), system, causes, verdict,
+                cleansing(methods, verdict, order), order, cautions(session));
     }
 
     /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
@@ -96,10 +108,11 @@ public final class Assessor {
             // Nothing is to be done here until somebody else has made it safe.
             return List.of();
         }
-        List<Assessment.CauseStanding> toBeDone = causes.stream()
+        List<WorkOrder.ToDo> toDo = causes.stream()
                 .filter(c -> c.isActive() || chief.is(c))
-                .filter(c -> stops.isEmpty() || !choice.choose(c).course().cleanses()).toList();
-        return new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class)).steps(toBeDone, choice::choose);
+                .map(c -> new WorkOrder.ToDo(c, choice.choose(c)))
+                .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).toList();
+        return new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class)).steps(toDo);
     }
 
     /** How to carry out the course, or else the first step of the order that cleanses. */
@@ -115,7 +128,7 @@ public final class Assessor {
     }
 
     private List<Derived<Evidence>> evidence(Session session, String folder) {
-        return session.all(Evidence.class).stream().filter(e -> e.rule().folder().equals(folder))
+        return session.all(Evidence.class, rule -> rule.folder().equals(folder)).stream()
                 .map(e -> e.map(fact -> fact.graded(grading.apply(e.rule(), fact.strength())))).toList();
     }
 

@@ -20,10 +20,9 @@ final class CauseWeighing {
 
     static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.System system,
             List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
-        Map<String, List<Derived<Evidence>>> byCause = Ledger.byWhatItIsAbout(evidence);
-        List<Assessment.CauseStanding> standings = catalogue.causes().values().stream()
-                .map(cause -> standing(cause, system,
-                        Ledger.of(cause.priorDecibans(), byCause.getOrDefault(cause.id(), List.of()), family, explained)))
+        Map<Cause, Ledger> ledgers = Ledger.each(catalogue.causes().values(), Cause::id, Cause::priorDecibans, evidence, family, explained);
+        List<Assessment.CauseStanding> standings = ledgers.entrySet().stream()
+                .map(e -> standing(e.getKey(), system, e.getValue()))
                 .sorted(Comparator.comparingDouble((Assessment.CauseStanding s) -> -s.decibans())
                         .thenComparing(Assessment.CauseStanding::id)).toList();
         Map<Integer, List<Assessment.CauseStanding>> byRank =

@@ -1,10 +1,10 @@
 package neutralpoint.rulebase;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.HashMap;
 import neutralpoint.rulebase.fact.Evidence;
 import neutralpoint.rulebase.fact.Explains;
 import neutralpoint.rulebase.fact.Seen;

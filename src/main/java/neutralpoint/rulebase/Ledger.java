@@ -1,11 +1,14 @@
 package neutralpoint.rulebase;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import neutralpoint.rulebase.fact.Evidence;
@@ -48,9 +51,14 @@ final class Ledger {
         return new Ledger(priorDecibans, List.copyOf(entries));
     }
 
-    /** Evidence sorted by the cause or arrangement it is about. */
-    static Map<String, List<Derived<Evidence>>> byWhatItIsAbout(List<Derived<Evidence>> evidence) {
-        return evidence.stream().collect(Collectors.groupingBy(e -> e.fact().about()));
+    /** A ledger for each of the things that evidence can be about, in their own order. */
+    static <T> Map<T, Ledger> each(Collection<T> things, Function<T, String> id, ToIntFunction<T> priorDecibans,
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
+        Map<String, List<Derived<Evidence>>> byThing = evidence.stream().collect(Collectors.groupingBy(e -> e.fact().about()));
+        Map<T, Ledger> ledgers = new LinkedHashMap<>();
+        things.forEach(t -> ledgers.put(t,
+                of(priorDecibans.applyAsInt(t), byThing.getOrDefault(id.apply(t), List.of()), family, explained)));
+        return ledgers;
     }
 
     private static List<WeighedEvidence> damp(List<Derived<Evidence>> members) {

@@ -14,14 +14,12 @@ import neutralpoint.rulebase.fact.Forbids;
 
 /** Chooses the method of a cleansing course: the one most is said for among those not forbidden here. */
 final class MethodChoice {
-    private final Map<Method, Ledger> ledgers = new LinkedHashMap<>();
+    private final Map<Method, Ledger> ledgers;
     private final List<Assessment.Avoid> avoid;
 
     MethodChoice(Catalogue catalogue, List<Derived<Evidence>> evidence, List<Derived<Forbids>> forbids,
             UnaryOperator<String> family) {
-        Map<String, List<Derived<Evidence>>> byMethod = Ledger.byWhatItIsAbout(evidence);
-        catalogue.methods().values().forEach(m -> ledgers.put(m,
-                Ledger.of(m.priorDecibans(), byMethod.getOrDefault(m.id(), List.of()), family, Explained.NOTHING)));
+        this.ledgers = Ledger.each(catalogue.methods().values(), Method::id, Method::priorDecibans, evidence, family, Explained.NOTHING);
         Map<String, Assessment.Avoid> first = new LinkedHashMap<>();
         forbids.forEach(f -> first.putIfAbsent(f.fact().handling(),
                 new Assessment.Avoid(catalogue.handling(f.fact().handling()), f.rule().because())));

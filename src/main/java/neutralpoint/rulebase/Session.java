@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
@@ -19,7 +20,6 @@ final class Session implements AutoCloseable {
 
     private final KieSession kie;
     private final Map<Class<?>, List<Derived<Object>>> derived = new HashMap<>();
-    private final Set<String> rulesFired = new HashSet<>();
 
     Session(KieSession kie, RuleBase ruleBase) {
         this.kie = kie;
@@ -29,7 +29,6 @@ final class Session implements AutoCloseable {
                 if (event.getRule() != null) {
                     derived.computeIfAbsent(event.getObject().getClass(), kind -> new ArrayList<>())
                             .add(new Derived<>(ruleBase.info(event.getRule()), event.getObject()));
-                    rulesFired.add(event.getRule().getName());
                 }
             }
         });
@@ -45,7 +44,12 @@ final class Session implements AutoCloseable {
 
     /** Everything of one kind concluded so far, in the order of rule ids so that firing order never shows. */
     <T> List<Derived<T>> all(Class<T> kind) {
-        return derived.getOrDefault(kind, List.of()).stream()
+        return all(kind, rule -> true);
+    }
+
+    /** The same, of some rules only. */
+    <T> List<Derived<T>> all(Class<T> kind, Predicate<RuleInfo> rules) {
+        return derived.getOrDefault(kind, List.of()).stream().filter(d -> rules.test(d.rule()))
                 .map(d -> new Derived<>(d.rule(), kind.cast(d.fact())))
                 .sorted(Comparator.comparing((Derived<T> d) -> d.rule().id()).thenComparing(d -> d.fact().toString()))
                 .toList();
@@ -53,7 +57,7 @@ final class Session implements AutoCloseable {
 
     /** Ids of all rules that concluded something so far. */
     Set<String> rulesFired() {
-        return Set.copyOf(rulesFired);
+        return derived.values().stream().flatMap(List::stream).map(d -> d.rule().id()).collect(Collectors.toSet());
     }
 
     @Override

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
+import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.rulebase.fact.AlsoDo;
 import neutralpoint.rulebase.fact.Before;
@@ -25,6 +25,13 @@ final class WorkOrder {
     /** More reasons than this for one place in the order would hide the work itself. */
     private static final int REASONS = 2;
 
+    /** A cause that is to be worked on, with the course that answers it here. */
+    record ToDo(Assessment.CauseStanding standing, CourseChoice.Chosen chosen) {
+        String id() {
+            return standing.id();
+        }
+    }
+
     private final List<Derived<Before>> before;
     private final List<Derived<Covers>> covers;
 
@@ -39,10 +46,10 @@ final class WorkOrder {
                         .thenComparing(b -> b.fact().first()).thenComparing(b -> b.fact().then())).toList();
     }
 
-    List<Assessment.Step> steps(List<Assessment.CauseStanding> toBeDone, Function<Assessment.CauseStanding, CourseChoice.Chosen> choice) {
-        Map<String, Assessment.CauseStanding> byId = new LinkedHashMap<>();
-        toBeDone.forEach(c -> byId.put(c.id(), c));
-        Map<String, List<String>> alsoAnswers = covered(byId, choice);
+    List<Assessment.Step> steps(List<ToDo> toDo) {
+        Map<String, ToDo> byId = new LinkedHashMap<>();
+        toDo.forEach(t -> byId.put(t.id(), t));
+        Map<String, List<String>> alsoAnswers = covered(byId);
         DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
         byId.keySet().forEach(graph::addVertex);
         Map<String, List<String>> reasons = new LinkedHashMap<>();
@@ -53,24 +60,22 @@ final class WorkOrder {
                 reasons.computeIfAbsent(first, f -> new ArrayList<>()).add(b.rule().because());
             }
         }
-        Comparator<String> likeliestFirst = Comparator.comparing((String id) -> byId.get(id).cause().phase())
-                .thenComparing(id -> -byId.get(id).probability()).thenComparing(Comparator.naturalOrder());
+        Comparator<String> likeliestFirst = Comparator.comparing((String id) -> byId.get(id).standing().cause().phase())
+                .thenComparing(id -> -byId.get(id).standing().probability()).thenComparing(Comparator.naturalOrder());
         List<Assessment.Step> steps = new ArrayList<>();
-        new TopologicalOrderIterator<>(graph, likeliestFirst).forEachRemaining(id -> steps.add(step(byId.get(id),
-                choice.apply(byId.get(id)), reasons.getOrDefault(id, List.of()), alsoAnswers.getOrDefault(id, List.of()))));
+        new TopologicalOrderIterator<>(graph, likeliestFirst).forEachRemaining(id -> steps.add(step(byId.get(id), reasons.getOrDefault(id, List.of()), alsoAnswers.getOrDefault(id, List.of()))));
         return steps;
     }
 
     /** Takes out the causes that another one's cleansing answers as well, and says which those are. */
-    private Map<String, List<String>> covered(Map<String, Assessment.CauseStanding> byId,
-            Function<Assessment.CauseStanding, CourseChoice.Chosen> choice) {
+    private Map<String, List<String>> covered(Map<String, ToDo> byId) {
         Map<String, List<String>> alsoAnswers = new LinkedHashMap<>();
         for (Derived<Covers> c : covers) {
-            Assessment.CauseStanding coverer = byId.get(c.fact().cause());
-            Assessment.CauseStanding covered = byId.get(c.fact().covered());
-            if (coverer != null && covered != null && choice.apply(coverer).course().cleanses()) {
+            ToDo coverer = byId.get(c.fact().cause());
+            ToDo covered = byId.get(c.fact().covered());
+            if (coverer != null && covered != null && coverer.chosen().course().cleanses()) {
                 byId.remove(covered.id());
-                alsoAnswers.computeIfAbsent(coverer.id(), x -> new ArrayList<>()).add(covered.cause().title());
+                alsoAnswers.computeIfAbsent(coverer.id(), x -> new ArrayList<>()).add(covered.standing().cause().title());
             }
         }
         return alsoAnswers;
@@ -86,19 +91,20 @@ final class WorkOrder {
     }
 
     /** Where another course took the place of the usual one, its own words say what is done: the usual work is not for here. */
-    private static Assessment.Step step(Assessment.CauseStanding c, CourseChoice.Chosen chosen, List<String> order,
-            List<String> alsoAnswers) {
-        boolean usual = chosen.course().id().equals(c.cause().course());
+    private static Assessment.Step step(ToDo toDo, List<String> order, List<String> alsoAnswers) {
+        Cause cause = toDo.standing().cause();
+        CourseChoice.Chosen chosen = toDo.chosen();
+        boolean usual = chosen.course().id().equals(cause.course());
         List<String> because = new ArrayList<>(Stream.concat(chosen.because().stream(), order.stream()).distinct().limit(REASONS).toList());
         if (!alsoAnswers.isEmpty()) {
             because.add("This also answers: " + String.join("; ", alsoAnswers) + ".");
         }
-        return new Assessment.Step(Optional.of(chosen.course()), Optional.of(c.cause()), c.cause().phase(),
-                usual ? c.cause().work() : chosen.course().means() + " For: " + c.cause().title() + ".",
-                because.isEmpty() ? List.of(c.cause().means()) : because);
+        return new Assessment.Step(Optional.of(chosen.course()), Optional.of(cause), cause.phase(),
+                usual ? cause.work() : chosen.course().means() + " For: " + cause.title() + ".",
+                because.isEmpty() ? List.of(cause.means()) : because);
     }
 
-    /** The steps that answer no cause, each after the last step of its phase or an earlier one. */
+    /** The steps that answer no cause come after the work itself, in the order of their phases. */
     static List<Assessment.Step> withAlsoDo(List<Assessment.Step> steps, List<Derived<AlsoDo>> also) {
         List<Assessment.Step> all = new ArrayList<>(steps);
         Map<String, Assessment.Step> distinct = new LinkedHashMap<>();

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import neutralpoint.Shared;
 import neutralpoint.document.BadInput;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -19,20 +20,10 @@ class CompileCatalogueTest {
 
     private void compileWithRule(String folderName, String text) throws IOException {
         Path rules = folder.resolve("rules");
-        copyCatalogue(rules);
+        Shared.copy(Path.of("rules/catalogue"), rules.resolve("catalogue"));
         Files.createDirectories(rules.resolve(folderName));
         Files.writeString(rules.resolve(folderName).resolve("trial.drl"), text);
         CompileCatalogue.main(new String[] {rules.toString(), folder.resolve("out").toString()});
-    }
-
-    private static void copyCatalogue(Path rules) throws IOException {
-        try (Stream<Path> files = Files.walk(Path.of("rules/catalogue"))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = rules.resolve(Path.of("rules").relativize(file));
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
     }
 
     private static String rule(String when, String then) {

@@ -6,11 +6,6 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.InputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,30 +24,10 @@ class AssessCommandTest {
     @TempDir
     Path folder;
 
-    private record Run(int code, String out, String err) {}
-
-    private static Run run(String input, String... args) {
-        PrintStream out = System.out;
-        PrintStream err = System.err;
-        InputStream in = System.in;
-        ByteArrayOutputStream printed = new ByteArrayOutputStream();
-        ByteArrayOutputStream complained = new ByteArrayOutputStream();
-        try {
-            System.setErr(new PrintStream(complained, true, StandardCharsets.UTF_8));
-            System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
-            int code = Main.run(args, new PrintStream(printed, true, StandardCharsets.UTF_8));
-            return new Run(code, printed.toString(StandardCharsets.UTF_8), complained.toString(StandardCharsets.UTF_8));
-        } finally {
-            System.setOut(out);
-            System.setErr(err);
-            System.setIn(in);
-        }
-    }
-
     private Run assess(String json) throws Exception {
         Path file = folder.resolve("job.json");
         Files.writeString(file, json);
-        return run("", "assess", file.toString());
+        return Run.of("assess", file.toString());
     }
 
     @Test
@@ -62,7 +37,7 @@ class AssessCommandTest {
         List<Path> cases = Shared.teachingCases();
         String[] args = Stream.concat(Stream.of("assess", "--format", "json"), cases.stream().map(Path::toString))
                 .toArray(String[]::new);
-        Run run = run("", args);
+        Run run = Run.of(args);
         List<String> lines = run.out().lines().toList();
         assertThat(lines).hasSameSizeAs(cases);
         for (int i = 0; i < lines.size(); i++) {
@@ -78,7 +53,7 @@ class AssessCommandTest {
         return Shared.teachingCases().stream()
                 .filter(f -> Documents.readJson(f).asFields().get("expected").asFields().has("stops"))
                 .map(f -> DynamicTest.dynamicTest(f.getFileName().toString(), () -> {
-                    Run run = run("", "assess", f.toString());
+                    Run run = Run.of("assess", f.toString());
                     assertThat(run.code()).isEqualTo(1);
                     assertThat(run.out().lines().toList().get(0)).startsWith("STOP: ");
                     assertThat(run.out().lines().toList().get(1)).startsWith("Now: ");
@@ -88,13 +63,13 @@ class AssessCommandTest {
     @Test
     void textFitsEightyColumns() {
         for (Path file : Shared.teachingCases()) {
-            assertThat(run("", "assess", file.toString()).out().lines()).allMatch(line -> line.length() <= 80);
+            assertThat(Run.of("assess", file.toString()).out().lines()).allMatch(line -> line.length() <= 80);
         }
     }
 
     @Test
     void jsonLinesGiveOneResultALine() {
-        Run run = run("{\"job\":\"one\",\"findings\":{\"complaint\":[\"kettling\"]}}\n{\"job\":\"two\",\"findings\":{}}\n",
+        Run run = Run.reading("{\"job\":\"one\",\"findings\":{\"complaint\":[\"kettling\"]}}\n{\"job\":\"two\",\"findings\":{}}\n",
                 "assess", "--format", "json", "-");
         assertThat(run.code()).isZero();
         assertThat(run.out().lines()).hasSize(2).allMatch(line -> line.startsWith("{\"job\":"));
@@ -129,7 +104,7 @@ class AssessCommandTest {
     void aFileOfTheWrongEncodingIsRefused() throws Exception {
         Path file = folder.resolve("latin.json");
         Files.write(file, new byte[] {'{', '"', (byte) 0xE9, '"', '}'});
-        Run run = run("", "assess", file.toString());
+        Run run = Run.of("assess", file.toString());
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("is not UTF-8 text");
     }
@@ -141,14 +116,14 @@ class AssessCommandTest {
                 java.nio.file.StandardOpenOption.WRITE, java.nio.file.StandardOpenOption.SPARSE)) {
             channel.position(100_000_000).write(java.nio.ByteBuffer.wrap(new byte[] {'}'}));
         }
-        Run run = run("", "assess", file.toString());
+        Run run = Run.of("assess", file.toString());
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("larger than 2 MB");
     }
 
     @Test
     void aMissingFileIsNamed() {
-        Run run = run("", "assess", "no-such-job.json");
+        Run run = Run.of("assess", "no-such-job.json");
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("no-such-job.json does not exist");
     }
@@ -156,7 +131,7 @@ class AssessCommandTest {
     @Test
     void theCatalogueCanBePrinted() {
         for (String section : List.of("findings", "causes", "courses", "cautions")) {
-            Run run = run("", "catalogue", section, "--format", "json");
+            Run run = Run.of("catalogue", section, "--format", "json");
             assertThat(run.code()).isZero();
             assertThat(Documents.json("out", run.out(), 1).asFields().fields()).isNotEmpty();
         }

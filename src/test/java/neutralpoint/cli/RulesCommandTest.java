@@ -2,14 +2,10 @@ package neutralpoint.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
+import neutralpoint.Shared;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,81 +13,52 @@ import org.junit.jupiter.api.io.TempDir;
 class RulesCommandTest {
     private static final String RULE = "black-bleed-water-speaks-for-sludge-throughout";
 
-    private final PrintStream usualOut = System.out;
-    private final PrintStream usualErr = System.err;
-
     @TempDir
     private Path folder;
 
-    private record Run(int code, String out, String err) {}
-
-    private static Run run(String... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
-        int code = Main.run(args, new PrintStream(out, true, StandardCharsets.UTF_8));
-        return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-    }
-
-    @AfterEach
-    void restore() {
-        System.setOut(usualOut);
-        System.setErr(usualErr);
-    }
-
     @Test
     void theListBeginsWithTheCounts() {
-        assertThat(run("rules").out().lines().limit(4)).anyMatch(l -> l.matches(" +\\d+ causes")).anyMatch(l -> l.matches(" +\\d+ findings"));
-        assertThat(run("rules", "pump").out()).contains("evidence: pump").doesNotContain("caution:");
+        assertThat(Run.of("rules").out().lines().limit(4)).anyMatch(l -> l.matches(" +\\d+ causes")).anyMatch(l -> l.matches(" +\\d+ findings"));
+        assertThat(Run.of("rules", "pump").out()).contains("evidence: pump").doesNotContain("caution:");
     }
 
     @Test
     void oneRuleIsShownWholeWithItsCases() {
-        assertThat(run("rules", "show", RULE).out()).contains("Black bleed water speaks well for sludge throughout.", "Because: Magnetite",
+        assertThat(Run.of("rules", "show", RULE).out()).contains("Black bleed water speaks well for sludge throughout.", "Because: Magnetite",
                 "speaks for sludge-throughout, well (6 decibans)", "alder-bank", "comes close and does not fire it", "water-colour.drl");
     }
 
     @Test
     void aMisspeltRuleSubjectOrFolderIsOneSentence() {
-        assertThat(run("rules", "show", "blak" + RULE.substring(5)).err()).isEqualTo("\"blak" + RULE.substring(5)
+        assertThat(Run.of("rules", "show", "blak" + RULE.substring(5)).err()).isEqualTo("\"blak" + RULE.substring(5)
                 + "\" is not a known rule; did you mean \"" + RULE + "\"?\n");
-        assertThat(run("rules", "pumpp").err()).contains("did you mean \"pump\"?");
-        Run noFolder = run("rules", "--rules", "nowhere");
+        assertThat(Run.of("rules", "pumpp").err()).contains("did you mean \"pump\"?");
+        Run noFolder = Run.of("rules", "--rules", "nowhere");
         assertThat(noFolder.code()).isEqualTo(2);
         assertThat(noFolder.err()).isEqualTo("nowhere is not a folder; run this from the project's own folder, or give --rules DIR.\n");
     }
 
     @Test
     void aNewRuleHasItsHeadingsAndItsExamplesAndIsRefusedUntilItsBecauseIsWritten() throws IOException {
-        copy(Path.of("rules"), folder);
+        Shared.copy(Path.of("rules"), folder);
         String[] args = {"rules", "new", "--rules", folder.toString(), "trial-speaks-for-pump-seized", "--subject", "pump", "--finding",
             "bleed-water", "--answer", "black", "--cause", "pump-seized", "--strength", "SOME"};
-        assertThat(run(args).code()).isZero();
+        assertThat(Run.of(args).code()).isZero();
         assertThat(folder.resolve("evidence/pump.drl")).content().contains("rule \"trial-speaks-for-pump-seized\"",
                 "speaks somewhat for pump seized", "@because(\"\")", "insert(Evidence.supports(\"pump-seized\", SOME, $sign));");
         assertThat(folder.resolve("evidence/pump.examples.yaml")).content().contains("trial-speaks-for-pump-seized:\n  fires:\n    bleed-water: black");
-        assertThat(run(args).err()).contains("is already in");
-        assertThat(run("rules", "effect", "--against", folder.toString(), "--no-questions").err())
+        assertThat(Run.of(args).err()).contains("is already in");
+        assertThat(Run.of("rules", "effect", "--against", folder.toString(), "--no-questions").err())
                 .contains("needs @says, @because and @source");
     }
 
     @Test
     void theEffectOfAChangeIsShownAsGainsAndLosses() throws IOException {
-        copy(Path.of("rules"), folder.resolve("rules"));
+        Shared.copy(Path.of("rules"), folder.resolve("rules"));
         Path water = folder.resolve("rules/evidence/feed-and-vent.drl");
         Files.writeString(water, Files.readString(water).replace("Evidence.settles(\"plugged-feed-and-vent-tee\"",
                 "Evidence.excludes(\"plugged-feed-and-vent-tee\""));
-        Run effect = run("rules", "effect", "--rules", folder.resolve("rules").toString(), "--against", "rules", "--cases", "cases", "--no-questions");
+        Run effect = Run.of("rules", "effect", "--rules", folder.resolve("rules").toString(), "--against", "rules", "--cases", "cases", "--no-questions");
         assertThat(effect.out()).contains("Losses", "alder-bank").containsPattern("\\d+ of \\d+ cases moved: 0 gains, [1-9]\\d* losses");
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path target = to.resolve(from.relativize(file));
-                Files.createDirectories(target.getParent());
-                Files.copy(file, target);
-            }
-        }
     }
 }
