@@ -1,0 +1,2 @@
+/** Water, heat and flow: pure functions, each with its units, its range and its source. Knows nothing else. */
+package neutralpoint.hydronics;
