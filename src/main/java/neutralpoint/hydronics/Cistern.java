@@ -36,7 +36,7 @@ public final class Cistern {
      */
     public static double roomLitres(double lengthMillimetres, double widthMillimetres, double levelBelowOverflowMillimetres) {
         return planSquareMillimetres(lengthMillimetres, widthMillimetres)
-                * InRange.closed("levelBelowOverflowMillimetres", levelBelowOverflowMillimetres, 0, 2000)
+                * Bounds.within("levelBelowOverflowMillimetres", levelBelowOverflowMillimetres, 0, 2000)
                 / CUBIC_MILLIMETRES_PER_LITRE;
     }
 
@@ -47,8 +47,8 @@ public final class Cistern {
      * @param expansionLitres gain on heating, 0 to 500
      */
     public static double marginLitres(double roomLitres, double expansionLitres) {
-        return InRange.closed("roomLitres", roomLitres, 0, 50_000)
-                - InRange.closed("expansionLitres", expansionLitres, 0, 500);
+        return Bounds.within("roomLitres", roomLitres, 0, 50_000)
+                - Bounds.within("expansionLitres", expansionLitres, 0, 500);
     }
 
     /**
@@ -59,12 +59,12 @@ public final class Cistern {
      * @param litres            gained, -500 to 500; negative when drawn off
      */
     public static double riseMillimetres(double lengthMillimetres, double widthMillimetres, double litres) {
-        return InRange.closed("litres", litres, -500, 500) * CUBIC_MILLIMETRES_PER_LITRE
+        return Bounds.within("litres", litres, -500, 500) * CUBIC_MILLIMETRES_PER_LITRE
                 / planSquareMillimetres(lengthMillimetres, widthMillimetres);
     }
 
     private static double planSquareMillimetres(double lengthMillimetres, double widthMillimetres) {
-        return InRange.closed("lengthMillimetres", lengthMillimetres, 1, 5000)
-                * InRange.closed("widthMillimetres", widthMillimetres, 1, 5000);
+        return Bounds.within("lengthMillimetres", lengthMillimetres, 1, 5000)
+                * Bounds.within("widthMillimetres", widthMillimetres, 1, 5000);
     }
 }

@@ -10,8 +10,8 @@ package neutralpoint.hydronics;
 public record GaugeReading(double hours, double bar, double waterCelsius) {
     /** Refuses a value outside its range with an IllegalArgumentException. */
     public GaugeReading {
-        InRange.closed("hours", hours, 0, 10_000);
-        InRange.closed("bar", bar, 0, 10);
-        InRange.closed("waterCelsius", waterCelsius, 0, 110);
+        Bounds.within("hours", hours, 0, 10_000);
+        Bounds.within("bar", bar, 0, 10);
+        Bounds.within("waterCelsius", waterCelsius, 0, 110);
     }
 }

@@ -32,7 +32,7 @@ public final class OpenVent {
      * @return metres of rise; negative is a fall
      */
     public static double riseAtVentMetres(double pumpHeadMetres, double shareOfResistanceBetweenTees) {
-        return pumpHead(pumpHeadMetres) * InRange.closed("shareOfResistanceBetweenTees", shareOfResistanceBetweenTees, -1, 1);
+        return pumpHead(pumpHeadMetres) * Bounds.within("shareOfResistanceBetweenTees", shareOfResistanceBetweenTees, -1, 1);
     }
 
     /**
@@ -86,8 +86,8 @@ public final class OpenVent {
      *                              the flow from the pump outlet meets the point before the tee, negative beyond the tee
      */
     public static double pressureAtMetres(double staticHeadMetres, double pumpHeadMetres, double shareFromNeutralPoint) {
-        return InRange.closed("staticHeadMetres", staticHeadMetres, -MOST_HEIGHT_METRES, MOST_HEIGHT_METRES)
-                + pumpHead(pumpHeadMetres) * InRange.closed("shareFromNeutralPoint", shareFromNeutralPoint, -1, 1);
+        return Bounds.within("staticHeadMetres", staticHeadMetres, -MOST_HEIGHT_METRES, MOST_HEIGHT_METRES)
+                + pumpHead(pumpHeadMetres) * Bounds.within("shareFromNeutralPoint", shareFromNeutralPoint, -1, 1);
     }
 
     /**
@@ -106,7 +106,7 @@ public final class OpenVent {
      * @param distanceMillimetres between the feed tee and the vent tee along the pipe, 0 to 100 000
      */
     public static boolean teesCloseEnough(double distanceMillimetres) {
-        return InRange.closed("distanceMillimetres", distanceMillimetres, 0, 100_000) <= CLOSE_COUPLED_MILLIMETRES;
+        return Bounds.within("distanceMillimetres", distanceMillimetres, 0, 100_000) <= CLOSE_COUPLED_MILLIMETRES;
     }
 
     /**
@@ -116,19 +116,19 @@ public final class OpenVent {
      * @param exchangerCelsius    hottest water in the exchanger, 0 to 200
      */
     public static double boilingMarginKelvin(double boilingPointCelsius, double exchangerCelsius) {
-        return InRange.closed("boilingPointCelsius", boilingPointCelsius, 0, 200)
-                - InRange.closed("exchangerCelsius", exchangerCelsius, 0, 200);
+        return Bounds.within("boilingPointCelsius", boilingPointCelsius, 0, 200)
+                - Bounds.within("exchangerCelsius", exchangerCelsius, 0, 200);
     }
 
     private static double pumpHead(double metres) {
-        return InRange.closed("pumpHeadMetres", metres, 0, MOST_PUMP_HEAD_METRES);
+        return Bounds.within("pumpHeadMetres", metres, 0, MOST_PUMP_HEAD_METRES);
     }
 
     private static double height(String name, double metres) {
-        return InRange.closed(name, metres, 0, MOST_HEIGHT_METRES);
+        return Bounds.within(name, metres, 0, MOST_HEIGHT_METRES);
     }
 
     private static double rise(double metres) {
-        return InRange.closed("riseMetres", metres, -MOST_RISE_METRES, MOST_RISE_METRES);
+        return Bounds.within("riseMetres", metres, -MOST_RISE_METRES, MOST_RISE_METRES);
     }
 }

@@ -23,8 +23,8 @@ public final class SealedSystem {
      * @param expansionFraction gain as a fraction of the cold content, 0 to 0.1; 0.0287 is 2.87 %
      */
     public static double expansionLitres(double systemLitres, double expansionFraction) {
-        return InRange.closed("systemLitres", systemLitres, 1, 5000)
-                * InRange.closed("expansionFraction", expansionFraction, 0, 0.1);
+        return Bounds.within("systemLitres", systemLitres, 1, 5000)
+                * Bounds.within("expansionFraction", expansionFraction, 0, 0.1);
     }
 
     /** {@link #hotPressureBar(Vessel, double, double, double, double)} at the standard atmosphere. */
@@ -100,8 +100,8 @@ public final class SealedSystem {
      */
     public static OptionalDouble vesselLitresThatExplain(double preChargeBar, double fillBar, double hotBar,
             double systemLitres, double expansionFraction) {
-        InRange.above("preChargeBar", preChargeBar, -Vessel.ATMOSPHERE_BAR, 10);
-        double start = Math.max(InRange.closed("fillBar", fillBar, 0, MOST_BAR), preChargeBar);
+        Bounds.above("preChargeBar", preChargeBar, -Vessel.ATMOSPHERE_BAR, 10);
+        double start = Math.max(Bounds.within("fillBar", fillBar, 0, MOST_BAR), preChargeBar);
         double litres = airThatExplains(start, hotBar, systemLitres, expansionFraction)
                 / (preChargeBar + Vessel.ATMOSPHERE_BAR);
         return litres > 0 ? OptionalDouble.of(litres) : OptionalDouble.empty();
@@ -114,7 +114,7 @@ public final class SealedSystem {
      * @param highestPointAboveGaugeMetres 0 to 50; take 0 when the gauge is the highest
      */
     public static double minimumFillBar(double highestPointAboveGaugeMetres) {
-        return 0.1 * InRange.closed("highestPointAboveGaugeMetres", highestPointAboveGaugeMetres, 0, 50) + 0.3;
+        return 0.1 * Bounds.within("highestPointAboveGaugeMetres", highestPointAboveGaugeMetres, 0, 50) + 0.3;
     }
 
     /**
@@ -124,7 +124,7 @@ public final class SealedSystem {
      * @param safetyValveBar setting of the valve, above 0 and up to 10
      */
     public static double safetyValveMarginBar(double hotBar, double safetyValveBar) {
-        return InRange.above("safetyValveBar", safetyValveBar, 0, 10) - InRange.closed("hotBar", hotBar, 0, MOST_BAR);
+        return Bounds.above("safetyValveBar", safetyValveBar, 0, 10) - Bounds.within("hotBar", hotBar, 0, MOST_BAR);
     }
 
     /**
@@ -139,10 +139,10 @@ public final class SealedSystem {
     }
 
     private static double vesselLitres(double litres) {
-        return InRange.closed("litres", litres, 0.1, 1000);
+        return Bounds.within("litres", litres, 0.1, 1000);
     }
 
     private static double absolute(String name, double bar) {
-        return InRange.closed(name, bar, 0, MOST_BAR) + Vessel.ATMOSPHERE_BAR;
+        return Bounds.within(name, bar, 0, MOST_BAR) + Vessel.ATMOSPHERE_BAR;
     }
 }

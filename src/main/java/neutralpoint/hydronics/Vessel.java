@@ -14,8 +14,8 @@ public record Vessel(double litres, double preChargeBar) {
 
     /** Refuses a volume or a charge outside its range with an IllegalArgumentException. */
     public Vessel {
-        InRange.closed("litres", litres, 0.1, 1000);
-        InRange.above("preChargeBar", preChargeBar, -ATMOSPHERE_BAR, 10);
+        Bounds.within("litres", litres, 0.1, 1000);
+        Bounds.above("preChargeBar", preChargeBar, -ATMOSPHERE_BAR, 10);
     }
 
     /**
@@ -26,7 +26,7 @@ public record Vessel(double litres, double preChargeBar) {
      */
     public double airLitres(double bar, double atmosphereBar) {
         double charge = absoluteChargeBar(atmosphereBar);
-        return litres * charge / Math.max(charge, InRange.closed("bar", bar, 0, 20) + atmosphereBar);
+        return litres * charge / Math.max(charge, Bounds.within("bar", bar, 0, 20) + atmosphereBar);
     }
 
     /** Litres of water in the vessel; the arguments are those of {@link #airLitres}. */
@@ -45,10 +45,10 @@ public record Vessel(double litres, double preChargeBar) {
 
     /** Absolute pressure of the air when the vessel holds no water; atmosphere as in {@link #airLitres}. */
     double absoluteChargeBar(double atmosphereBar) {
-        return InRange.above("preChargeBar", preChargeBar, -atmosphere(atmosphereBar), 10) + atmosphereBar;
+        return Bounds.above("preChargeBar", preChargeBar, -atmosphere(atmosphereBar), 10) + atmosphereBar;
     }
 
     static double atmosphere(double atmosphereBar) {
-        return InRange.closed("atmosphereBar", atmosphereBar, 0.6, 1.1);
+        return Bounds.within("atmosphereBar", atmosphereBar, 0.6, 1.1);
     }
 }

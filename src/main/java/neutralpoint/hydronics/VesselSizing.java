@@ -38,8 +38,8 @@ public final class VesselSizing {
             double safetyValveBar) {
         double expansion = SealedSystem.expansionLitres(systemLitres, expansionFraction);
         double reserve = Math.max(RESERVE_SHARE * systemLitres, LEAST_RESERVE_LITRES);
-        double finalBar = InRange.closed("safetyValveBar", safetyValveBar, 1, 5) - 0.5;
-        InRange.closed("preChargeBar", preChargeBar, 0, finalBar - 0.1);
+        double finalBar = Bounds.within("safetyValveBar", safetyValveBar, 1, 5) - 0.5;
+        Bounds.within("preChargeBar", preChargeBar, 0, finalBar - 0.1);
         return new Sizing(expansion, reserve, finalBar, (expansion + reserve) * (finalBar + 1) / (finalBar - preChargeBar));
     }
 
@@ -52,8 +52,8 @@ public final class VesselSizing {
      * @param chargeBar      charge and cold fill, 0 to 9.55, and at least 0.1 bar below pmax
      */
     public static double vesselFactor(double safetyValveBar, double chargeBar) {
-        double mostBar = InRange.closed("safetyValveBar", safetyValveBar, 1, 10) - 0.35;
-        return TABLE_EXPANSION / (1 - (InRange.closed("chargeBar", chargeBar, 0, mostBar - 0.1) + 1) / (mostBar + 1));
+        double mostBar = Bounds.within("safetyValveBar", safetyValveBar, 1, 10) - 0.35;
+        return TABLE_EXPANSION / (1 - (Bounds.within("chargeBar", chargeBar, 0, mostBar - 0.1) + 1) / (mostBar + 1));
     }
 
     /**
@@ -78,13 +78,13 @@ public final class VesselSizing {
      */
     public static double diaphragmLitres(double allowanceFactor, double systemLitres, double expansionFraction,
             double initialAbsoluteBar, double finalAbsoluteBar) {
-        InRange.closed("finalAbsoluteBar", finalAbsoluteBar, 0.7, 11);
-        InRange.closed("initialAbsoluteBar", initialAbsoluteBar, 0.6, finalAbsoluteBar - 0.1);
+        Bounds.within("finalAbsoluteBar", finalAbsoluteBar, 0.7, 11);
+        Bounds.within("initialAbsoluteBar", initialAbsoluteBar, 0.6, finalAbsoluteBar - 0.1);
         return allowance(allowanceFactor) * SealedSystem.expansionLitres(systemLitres, expansionFraction)
                 / (1 - initialAbsoluteBar / finalAbsoluteBar);
     }
 
     private static double allowance(double factor) {
-        return InRange.closed("allowanceFactor", factor, 1, 5);
+        return Bounds.within("allowanceFactor", factor, 1, 5);
     }
 }
