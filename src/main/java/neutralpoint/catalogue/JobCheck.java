@@ -43,7 +43,20 @@ public final class JobCheck {
             answers.put(id, answer(catalogue.finding(id), node));
         });
         draft.asking().ifPresent(catalogue::finding);
-        return new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking(), draft.gauge());
+        return together(new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking(), draft.gauge()),
+                draft.findings().where());
+    }
+
+    /** Refuses readings that cannot both be right, naming both. */
+    public Job together(Job job, Where where) {
+        job.answers().forEach((id, answer) -> catalogue.finding(id).notBelow().ifPresent(other -> {
+            if (answer instanceof Answer.Reading upper && job.answer(other).orElse(null) instanceof Answer.Reading lower
+                    && upper.value() < lower.value()) {
+                throw new BadInput(where, "\"" + id + "\" at " + number(upper.value()) + " " + upper.unit() + " cannot lie below \""
+                        + other + "\" at " + number(lower.value()) + " " + lower.unit() + "; read both again.");
+            }
+        }));
+        return job;
     }
 
     /** Types one answer as it was written. */
