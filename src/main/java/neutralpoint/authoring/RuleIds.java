@@ -25,7 +25,7 @@ public final class RuleIds {
 
     private static final Set<String> CONCLUSIONS = Set.of("Evidence.supports", "Evidence.against", "Evidence.settles",
             "Evidence.excludes", "Explains.awayFrom", "LeadsTo", "Attach", "Bars", "Remedy", "Stop.refer", "Stop.clearBy", "Forbids",
-            "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between");
+            "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern TRAIT = Pattern.compile("(?:possibleT|t)raits\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
 
@@ -105,6 +105,10 @@ public final class RuleIds {
             case "Attach" -> known(c.ids().get(0), catalogue.cautions().keySet(), "caution", where);
             case "Bars", "Remedy", "Stop.clearBy" -> c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
             case "Forbids" -> known(c.ids().get(0), catalogue.handlings().keySet(), "handling", where);
+            case "Reads.as" -> {
+                known(c.ids().get(0), catalogue.findings().keySet(), "finding", where);
+                known(c.ids().get(1), catalogue.finding(c.ids().get(0)).optionIds(), "answer of " + c.ids().get(0), where);
+            }
             case "AlsoDo" -> {
                 known(c.ids().get(0), Phase.words(), "phase", where);
                 needsAction(rule);

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Where;
+import org.drools.drl.ast.descr.AccumulateDescr;
+import org.drools.drl.ast.descr.AndDescr;
 import org.drools.drl.ast.descr.BaseDescr;
 import org.drools.drl.ast.descr.ExprConstraintDescr;
 import org.drools.drl.ast.descr.NotDescr;
@@ -98,9 +100,20 @@ public final class RuleReader {
             if (!(inner instanceof PatternDescr pattern)) {
                 throw new BadInput(where, "only plain conditions may be used, such as Observed(finding == \"…\", answer == \"…\").");
             }
-            patterns.add(new RuleText.Pattern(pattern.getObjectType(), constraints(pattern), absent, where));
+            patterns.add(pattern(pattern, absent, where));
         }
         return patterns;
+    }
+
+    /** A condition; one that counts over many facts is shown as what it counts, with the count it asks for. */
+    private static RuleText.Pattern pattern(PatternDescr pattern, boolean absent, Where where) {
+        if (!(pattern.getSource() instanceof AccumulateDescr accumulate)) {
+            return new RuleText.Pattern(pattern.getObjectType(), constraints(pattern), absent, where);
+        }
+        PatternDescr counted = (PatternDescr) ((AndDescr) accumulate.getInput()).getDescrs().get(0);
+        List<String> constraints = new ArrayList<>(constraints(counted));
+        constraints.addAll(constraints(pattern));
+        return new RuleText.Pattern(counted.getObjectType(), List.copyOf(constraints), absent, where);
     }
 
     private static List<String> constraints(PatternDescr pattern) {

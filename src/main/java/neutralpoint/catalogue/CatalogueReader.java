@@ -23,7 +23,7 @@ final class CatalogueReader {
 
     static Finding finding(Node node) {
         Node.Fields f = node.asFields().only(Set.of("id", "ask", "how", "answer", "options", "unit", "range", "place",
-                "minutes", "tools", "intrusive", "caution", "only-on", "ask-when", "family", "words"));
+                "minutes", "tools", "intrusive", "caution", "only-on", "ask-when", "family", "words", "worked-out", "not-below"));
         String id = id(f);
         AnswerType type = AnswerType.of(oneOf(f, "answer", AnswerType.words()));
         List<Double> range = f.find("range").map(n -> n.asItems().items().stream().map(Node::asNumber).toList())
@@ -35,7 +35,8 @@ final class CatalogueReader {
                 range.isEmpty() ? 0 : range.get(0), range.isEmpty() ? 0 : range.get(1),
                 oneOf(f, "place", PLACES), (int) f.get("minutes").asNumber(), f.texts("tools"),
                 oneOf(f, "intrusive", INTRUSIVE), f.findText("caution"), f.texts("only-on"), askWhen(f),
-                f.findText("family").orElse(id), f.texts("words"));
+                f.findText("family").orElse(id), f.texts("words"), f.findText("worked-out").orElse("no").equals("yes"),
+                f.findText("not-below"));
     }
 
     private static List<Option> options(Node.Fields f, AnswerType type) {

@@ -22,11 +22,13 @@ import neutralpoint.job.Answer;
  * @param askWhen   earlier answers of which one must have been given; empty for always
  * @param family    findings of one family are one observation seen twice
  * @param words     words a householder might use for it
+ * @param workedOut true when it is worked out from readings and never asked
+ * @param notBelow  another reading that this one cannot lie below
  */
 public record Finding(String id, String ask, String how, AnswerType type, List<Option> options, String unit,
         double lowest, double highest, String place, int minutes, List<String> tools, String intrusive,
         Optional<String> caution, List<String> onlyOn, Map<String, List<String>> askWhen, String family,
-        List<String> words) {
+        List<String> words, boolean workedOut, Optional<String> notBelow) {
 
     public List<String> optionIds() {
         return options.stream().map(Option::id).toList();

@@ -42,7 +42,7 @@ public final class JobCheck {
             answers.put(id, answer(catalogue.finding(id), node));
         });
         draft.asking().ifPresent(catalogue::finding);
-        return new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking());
+        return new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking(), draft.gauge());
     }
 
     /** Types one answer as it was written. */

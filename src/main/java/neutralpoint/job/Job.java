@@ -1,6 +1,7 @@
 package neutralpoint.job;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,17 +17,19 @@ import java.util.Set;
  * @param radiators radiators whose floor is known; others may appear in per-radiator answers
  * @param answers   finding id to answer, in the order answered
  * @param asking    the finding being asked when the job was left, if the engineer chose it
+ * @param gauge     the pressure gauge over time, oldest first
  */
 public record Job(String id, String house, List<Radiator> radiators, Map<String, Answer> answers,
-        Optional<String> asking) {
+        Optional<String> asking, List<GaugeReading> gauge) {
 
     public Job {
         radiators = List.copyOf(radiators);
         answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+        gauge = gauge.stream().sorted(Comparator.comparing(GaugeReading::at)).toList();
     }
 
     public static Job begin(String id) {
-        return new Job(id, "", List.of(), Map.of(), Optional.empty());
+        return new Job(id, "", List.of(), Map.of(), Optional.empty(), List.of());
     }
 
     public Optional<Answer> answer(String finding) {
@@ -57,15 +60,19 @@ public record Job(String id, String house, List<Radiator> radiators, Map<String,
     }
 
     public Job withAnswers(Map<String, Answer> changed) {
-        return new Job(id, house, radiators, changed, asking);
+        return new Job(id, house, radiators, changed, asking, gauge);
     }
 
     public Job withRadiators(List<Radiator> changed) {
-        return new Job(id, house, changed, answers, asking);
+        return new Job(id, house, changed, answers, asking, gauge);
+    }
+
+    public Job withGauge(List<GaugeReading> changed) {
+        return new Job(id, house, radiators, answers, asking, changed);
     }
 
     public Job asking(String finding) {
-        return new Job(id, house, radiators, answers, Optional.ofNullable(finding));
+        return new Job(id, house, radiators, answers, Optional.ofNullable(finding), gauge);
     }
 
     /** The floor of a radiator, "unknown" when it was not given. */

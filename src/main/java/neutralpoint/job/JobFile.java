@@ -1,7 +1,6 @@
 package neutralpoint.job;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +9,6 @@ import java.util.Set;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Documents;
 import neutralpoint.document.Json;
-import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 import neutralpoint.document.SafeFile;
 
@@ -19,9 +17,8 @@ import neutralpoint.document.SafeFile;
  * job file too; what it adds for teaching is passed over here.
  */
 public final class JobFile {
-    private static final Set<String> FIELDS = Set.of("job", "house", "radiators", "findings", "asking",
+    private static final Set<String> FIELDS = Set.of("job", "house", "radiators", "gauge", "findings", "asking",
             "$schema", "title", "expected", "teaching", "source");
-    private static final Set<String> FLOORS = Set.of("ground", "first", "second", "unknown");
 
     private JobFile() {}
 
@@ -30,7 +27,8 @@ public final class JobFile {
      *
      * @param findings the findings exactly as written
      */
-    public record Draft(String id, String house, List<Radiator> radiators, Node.Fields findings, Optional<String> asking) {}
+    public record Draft(String id, String house, List<Radiator> radiators, Node.Fields findings, Optional<String> asking,
+            List<GaugeReading> gauge) {}
 
     public static Draft read(Path file) {
         return draft(Documents.readJson(file), nameOf(file));
@@ -42,7 +40,7 @@ public final class JobFile {
         Node.Fields findings = fields.find("findings").map(Node::asFields).orElseThrow(() -> new BadInput(
                 fields.where(), "\"findings\" is missing; a job holds {\"findings\": {finding: answer, …}}."));
         return new Draft(fields.findText("job").orElse(otherwise), fields.findText("house").orElse(""),
-                radiators(fields), findings, fields.findText("asking"));
+                radiators(fields), findings, fields.findText("asking"), GaugeLog.read(fields));
     }
 
     /** The job's id when its file gives none: the file's name without its ending. */
@@ -51,16 +49,7 @@ public final class JobFile {
     }
 
     private static List<Radiator> radiators(Node.Fields fields) {
-        List<Radiator> radiators = new ArrayList<>();
-        for (Node item : fields.find("radiators").map(n -> n.asItems().items()).orElse(List.of())) {
-            Node.Fields r = item.asFields().only(Set.of("name", "floor"));
-            String floor = r.findText("floor").orElse("unknown");
-            if (!FLOORS.contains(floor)) {
-                throw new BadInput(r.get("floor").where(), "\"" + floor + "\" is not a floor" + Nearest.hint(floor, FLOORS));
-            }
-            radiators.add(new Radiator(r.text("name"), floor));
-        }
-        return radiators;
+        return RadiatorTable.read(fields.find("radiators").map(n -> n.asItems().items()).orElse(List.of()));
     }
 
     public static void write(Path file, Job job) {
@@ -75,8 +64,10 @@ public final class JobFile {
             out.put("house", job.house());
         }
         if (!job.radiators().isEmpty()) {
-            out.put("radiators", job.radiators().stream().map(r -> Map.of("name", r.name(), "floor", r.floor()))
-                    .map(java.util.TreeMap::new).toList());
+            out.put("radiators", job.radiators().stream().map(RadiatorTable::fields).toList());
+        }
+        if (!job.gauge().isEmpty()) {
+            out.put("gauge", job.gauge().stream().map(GaugeLog::fields).toList());
         }
         job.asking().ifPresent(finding -> out.put("asking", finding));
         Map<String, Object> findings = new LinkedHashMap<>();

@@ -1,9 +1,31 @@
 package neutralpoint.job;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
 /**
- * A radiator of the house.
+ * A radiator of the house, with what was read on it.
  *
- * @param name  the room or place, unique in the house
- * @param floor ground, first, second, or unknown
+ * @param name         the room or place, unique in the house
+ * @param floor        ground, first, second, or unknown
+ * @param leg          the branch of the pipework it hangs on, in the engineer's own word; empty when not traced
+ * @param runMetres    length of pipe from the pump to it
+ * @param body         type and size
+ * @param valves       open, part-shut, shut, or unknown
+ * @param temperatures surface readings
  */
-public record Radiator(String name, String floor) {}
+public record Radiator(String name, String floor, String leg, OptionalDouble runMetres, Optional<Body> body, String valves,
+        Temperatures temperatures) {
+    public static final Set<String> FLOORS = Set.of("ground", "first", "second", "unknown");
+    public static final Set<String> VALVES = Set.of("open", "part-shut", "shut", "unknown");
+
+    /** A radiator of which only the place is known. */
+    public Radiator(String name, String floor) {
+        this(name, floor, "", OptionalDouble.empty(), Optional.empty(), "unknown", Temperatures.NONE);
+    }
+
+    public Radiator withTemperatures(Temperatures readings) {
+        return new Radiator(name, floor, leg, runMetres, body, valves, readings);
+    }
+}

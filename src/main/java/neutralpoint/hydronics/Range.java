@@ -1,0 +1,66 @@
+package neutralpoint.hydronics;
+
+import java.util.Collection;
+
+/**
+ * A guessed figure said honestly: the least and the most it may well be, and the likeliest between them. The unit is
+ * that of the name it is given.
+ *
+ * @param low    finite, not above likely
+ * @param likely finite
+ * @param high   finite, not below likely
+ */
+public record Range(double low, double likely, double high) {
+    public static final Range NOTHING = new Range(0, 0, 0);
+
+    /** @throws IllegalArgumentException if a figure is not finite or they are not in ascending order */
+    public Range {
+        if (!Double.isFinite(low) || !Double.isFinite(likely) || !Double.isFinite(high) || low > likely || likely > high) {
+            throw new IllegalArgumentException("A range must hold finite figures in ascending order, and was "
+                    + low + ", " + likely + ", " + high + ".");
+        }
+    }
+
+    /** A figure that is known: no spread. */
+    public static Range exactly(double value) {
+        return new Range(value, value, value);
+    }
+
+    /**
+     * A figure that may be out by a share either way.
+     *
+     * @param likely 0 or more
+     * @param share  0 to 1: 0.15 means 15 % either way
+     */
+    public static Range about(double likely, double share) {
+        Bounds.within("The likely figure", likely, 0, Double.MAX_VALUE);
+        Bounds.within("The share", share, 0, 1);
+        return new Range(likely * (1 - share), likely, likely * (1 + share));
+    }
+
+    /** The ends added to the ends: the widest the sum can be, since guesses of one kind tend to be wrong one way. */
+    public Range plus(Range other) {
+        return new Range(low + other.low, likely + other.likely, high + other.high);
+    }
+
+    /** @param factor 0 or more */
+    public Range times(double factor) {
+        Bounds.within("The factor", factor, 0, Double.MAX_VALUE);
+        return new Range(low * factor, likely * factor, high * factor);
+    }
+
+    /** The sum of all; nothing when there are none. */
+    public static Range total(Collection<Range> ranges) {
+        return ranges.stream().reduce(NOTHING, Range::plus);
+    }
+
+    /** True when the value lies between low and high, ends included. */
+    public boolean contains(double value) {
+        return low <= value && value <= high;
+    }
+
+    /** True when some value lies in both, a shared end included. */
+    public boolean overlaps(Range other) {
+        return low <= other.high && other.low <= high;
+    }
+}

@@ -1,0 +1,50 @@
+package neutralpoint.job;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import neutralpoint.document.BadInput;
+import neutralpoint.document.Node;
+
+/** The pressure gauge over time, as a job file holds it: {"at": "2026-11-02T08:00", "bar": 1.2, "waterCelsius": 15}. */
+final class GaugeLog {
+    private GaugeLog() {}
+
+    static List<GaugeReading> read(Node.Fields job) {
+        return job.find("gauge").map(n -> n.asItems().items()).orElse(List.of()).stream().map(GaugeLog::reading).toList();
+    }
+
+    private static GaugeReading reading(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("at", "bar", "waterCelsius"));
+        return new GaugeReading(time(f.get("at")), number(f, "bar", "bar", 0, 6), number(f, "waterCelsius", "celsius", 0, 110));
+    }
+
+    private static LocalDateTime time(Node node) {
+        try {
+            return LocalDateTime.parse(node.asText());
+        } catch (DateTimeParseException e) {
+            throw new BadInput(node.where(), "\"" + node.asText() + "\" is not a date and time such as 2026-11-02T08:00.");
+        }
+    }
+
+    private static double number(Node.Fields f, String field, String unit, double lowest, double highest) {
+        Node node = f.get(field);
+        double value = Units.inUnit(Quantity.of(node, field, unit), unit, field, node.where());
+        if (value < lowest || value > highest) {
+            throw new BadInput(node.where(), "\"" + field + "\" cannot be " + Units.shown(value) + " " + unit
+                    + "; a plausible figure lies between " + Units.shown(lowest) + " and " + Units.shown(highest) + ".");
+        }
+        return value;
+    }
+
+    static Map<String, Object> fields(GaugeReading r) {
+        Map<String, Object> out = new LinkedHashMap<>();
+        out.put("at", r.at().toString());
+        out.put("bar", r.bar());
+        out.put("waterCelsius", r.waterCelsius());
+        return out;
+    }
+}

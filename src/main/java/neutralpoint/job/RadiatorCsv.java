@@ -1,0 +1,68 @@
+package neutralpoint.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import neutralpoint.document.BadInput;
+import neutralpoint.document.Csv;
+import neutralpoint.document.Nearest;
+import neutralpoint.document.Node;
+
+/** A radiator survey from a spreadsheet. A unit may stand in the heading ("top °F") or beside a figure. */
+public final class RadiatorCsv {
+    private static final List<String> NEEDED = List.of("name", "top", "base", "flow tail", "return tail");
+
+    private RadiatorCsv() {}
+
+    /** Where a column of the sheet goes, and the unit its heading gives. */
+    private record Target(RadiatorTable.Column column, String unit) {}
+
+    /**
+     * @param name where the text is from, for messages
+     */
+    public static List<Radiator> read(String name, String text) {
+        Csv.Table table = Csv.read(name, text);
+        Map<String, Target> targets = new LinkedHashMap<>();
+        for (String heading : table.headings()) {
+            targets.put(heading, target(heading).orElseThrow(() -> new BadInput(table.where(), "\"" + heading
+                    + "\" is not a column known here" + Nearest.hint(heading.toLowerCase(Locale.ROOT), titles()))));
+        }
+        List<String> missing = NEEDED.stream()
+                .filter(n -> targets.values().stream().noneMatch(t -> t.column().title().equals(n))).toList();
+        if (!missing.isEmpty()) {
+            throw new BadInput(table.where(), "the table has no column " + String.join(", ", missing)
+                    + "; a survey needs " + String.join(", ", NEEDED) + ".");
+        }
+        List<Node> rows = new ArrayList<>();
+        table.rows().forEach(row -> rows.add(row(row, targets)));
+        return RadiatorTable.read(rows);
+    }
+
+    private static Node row(Node.Fields cells, Map<String, Target> targets) {
+        Node.Fields row = Node.noFields(cells.where());
+        cells.fields().forEach((heading, cell) -> {
+            Target target = targets.get(heading);
+            String text = cell.asText();
+            boolean bare = text.matches("[-+]?\\d+([.,]\\d+)?");
+            row.fields().put(target.column().field(), bare ? new Node.Text(cell.where(), text + " " + target.unit()) : cell);
+            row.names().put(target.column().field(), cell.where());
+        });
+        return row;
+    }
+
+    /** A heading is a column's title or field, with a unit after it or not. */
+    private static Optional<Target> target(String heading) {
+        String words = heading.toLowerCase(Locale.ROOT).replaceAll("[_()\\[\\]/]", " ").replaceAll("\\s+", " ").strip();
+        return RadiatorTable.COLUMNS.stream()
+                .filter(c -> words.equals(c.title()) || words.startsWith(c.title() + " ") || words.equals(c.field().toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .map(c -> new Target(c, words.startsWith(c.title() + " ") ? heading.substring(heading.lastIndexOf(' ') + 1).replaceAll("[()\\[\\]]", "") : c.unit()));
+    }
+
+    private static List<String> titles() {
+        return RadiatorTable.COLUMNS.stream().map(RadiatorTable.Column::title).toList();
+    }
+}

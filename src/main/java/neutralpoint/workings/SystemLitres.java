@@ -1,0 +1,80 @@
+package neutralpoint.workings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import neutralpoint.hydronics.BoilerKind;
+import neutralpoint.hydronics.Content;
+import neutralpoint.hydronics.ContentCheck;
+import neutralpoint.hydronics.ContentRule;
+import neutralpoint.hydronics.RadiatorType;
+import neutralpoint.hydronics.Range;
+import neutralpoint.hydronics.SystemContent;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+import neutralpoint.job.Radiator;
+
+/**
+ * How much water the heating holds.
+ *
+ * @param litres as a range, as wide as the guesses in it
+ * @param sums   what it was added up from
+ * @param check  the same held against a rule of thumb, where there is one
+ */
+record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> check) {
+    /** Pipework of a house to each radiator: some 5 to 12 m of 15 mm and its share of 22 mm; common practice, no source. */
+    private static final Range PIPE_TO_A_RADIATOR_LITRES = new Range(0.8, 1.4, 2.4);
+    /** Fewest radiators that stand for a house. */
+    private static final int FEWEST = 3;
+
+    /** Empty when nothing is known to add it up from. */
+    static Optional<SystemLitres> of(Job job) {
+        if (Figures.has(job, "system-content-litres")) {
+            double given = Figures.get(job, "system-content-litres");
+            return Optional.of(new SystemLitres(Range.exactly(given), List.of(Figures.sum("measured: %s litres", given)), Optional.empty()));
+        }
+        if (job.radiators().size() < FEWEST) {
+            return Optional.empty();
+        }
+        boolean sized = job.radiators().stream().allMatch(r -> r.body().isPresent());
+        return Optional.of(sized ? counted(job) : byRule(ContentRule.byRadiators(job.radiators().size())));
+    }
+
+    private static SystemLitres byRule(ContentRule rule) {
+        return new SystemLitres(rule.litres(), List.of(rule.inWords() + ": " + shown(rule.litres())), Optional.empty());
+    }
+
+    private static SystemLitres counted(Job job) {
+        SystemContent content = new SystemContent(List.of());
+        for (Radiator r : job.radiators()) {
+            content = content.with(r.name(), litres(r));
+        }
+        content = content.with("pipes", PIPE_TO_A_RADIATOR_LITRES.times(job.radiators().size()));
+        content = content.with("boiler", boiler(job).litres());
+        if (job.answer("hot-water-made-by").map(new Answer.One("cylinder")::equals).orElse(false)) {
+            content = content.with("cylinder coil", Content.CYLINDER_COIL_LITRES);
+        }
+        List<String> sums = new ArrayList<>(content.parts().stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
+        sums.add("together: " + shown(content.totalLitres()));
+        SystemContent all = content;
+        return new SystemLitres(content.totalLitres(), sums, Figures.has(job, "boiler-output-kw")
+                ? Optional.of(all.against(ContentRule.byKilowatts(Figures.get(job, "boiler-output-kw")))) : Optional.empty());
+    }
+
+    private static Range litres(Radiator r) {
+        return r.body().map(b -> Content.radiatorLitres(RadiatorType.valueOf(b.type().toUpperCase(Locale.ROOT).replace('-', '_')),
+                b.heightMillimetres(), b.lengthMillimetres())).orElse(Range.NOTHING);
+    }
+
+    private static BoilerKind boiler(Job job) {
+        if (job.chosen("heat-source").contains("solid-fuel")) {
+            return BoilerKind.SOLID_FUEL;
+        }
+        return job.chosen("heat-source").contains("oil-boiler") ? BoilerKind.OIL_STEEL_SHELL : BoilerKind.WALL_HUNG_LOW_CONTENT;
+    }
+
+    static String shown(Range litres) {
+        return Figures.sum("%s litres (%s to %s)", litres.likely(), litres.low(), litres.high());
+    }
+}

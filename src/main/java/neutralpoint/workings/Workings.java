@@ -1,0 +1,29 @@
+package neutralpoint.workings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import neutralpoint.job.Job;
+
+/** Everything that can be worked out from a job's readings, in a fixed order. A pure function of the job. */
+public final class Workings {
+    /** Number findings that only the sums read. */
+    public static final Set<String> TAKES = Set.of("pump-head-m", "tee-resistance-percent", "vent-tee-below-water-m",
+            "tank-above-boiler-m", "feed-tank-room-litres", "vessel-size-litres", "system-content-litres", "boiler-output-kw",
+            "room-celsius", "vent-rise-mm");
+
+    private Workings() {}
+
+    /**
+     * @param survey the job's surveyed radiators, as {@link SurveyedRadiator#of} gives them
+     */
+    public static List<WorkedOut> of(Job job, List<SurveyedRadiator> survey) {
+        List<WorkedOut> out = new ArrayList<>(SurveyWorkings.of(survey));
+        if (!job.answers().isEmpty()) {
+            out.addAll(VentWorkings.of(job));
+            out.addAll(VesselWorkings.of(job));
+            out.addAll(FlowWorkings.of(job));
+        }
+        return List.copyOf(out);
+    }
+}
