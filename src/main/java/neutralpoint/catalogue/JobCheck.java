@@ -109,7 +109,7 @@ public final class JobCheck {
     }
 
     private static Answer reading(Finding finding, double value, String unit, Where where) {
-        double converted = unit.equals(finding.unit()) ? value : Quantity.inUnitOf(finding, value, unit, where);
+        double converted = unit.equals(finding.unit()) ? value : GivenUnit.inUnitOf(finding, value, unit, where);
         if (converted < finding.lowest() || converted > finding.highest()) {
             throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + number(value) + " " + unit
                     + (converted == value ? "" : ", which is " + number(converted) + " " + finding.unit())

@@ -24,7 +24,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import javax.measure.IncommensurableException;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -146,11 +145,6 @@ public final class Units {
     /** Every unit that a reading in this unit may be given in, as shown, this one's own kind only. */
     public static List<String> alike(String unit) {
         return kind(unit).stream().flatMap(k -> KNOWN.stream().filter(w -> w.kind() == k)).map(Written::shown).toList();
-    }
-
-    /** Every unit known, as shown. */
-    static Stream<String> all() {
-        return KNOWN.stream().map(Written::shown).distinct();
     }
 
     /** A unit without capitals, blanks and degree signs, so that "55 °C" and "55 C" are one. */

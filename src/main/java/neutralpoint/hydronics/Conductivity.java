@@ -25,7 +25,7 @@ public final class Conductivity {
     public enum Rinse {
         /** Within a tenth of the mains. */
         ACCEPTED,
-        /** Between a tenth and a fifth off: the source leaves this band open, and another rinse is the safer reading. */
+        /** Between a tenth and a fifth off: the source leaves this open, and another rinse is the safer reading. */
         REPEAT,
         /** More than a fifth off the mains. */
         FAILED
@@ -74,7 +74,7 @@ public final class Conductivity {
      * @return µS/cm at 25 °C
      */
     public static double microsiemensPerCentimetre(double tdsMilligramsPerLitre, double factor) {
-        return Plausible.value("tdsMilligramsPerLitre", tdsMilligramsPerLitre, 0, HIGHEST_TDS) / tdsFactor(factor);
+        return Bounds.within("tdsMilligramsPerLitre", tdsMilligramsPerLitre, 0, HIGHEST_TDS) / tdsFactor(factor);
     }
 
     /**
@@ -84,8 +84,8 @@ public final class Conductivity {
      * @param mains  the same of the cold tap in the same house, read with the same meter, 1 to 50 000
      */
     public static double shareOverMains(double system, double mains) {
-        Plausible.value("system", system, 0, HIGHEST_TDS);
-        Plausible.value("mains", mains, 1, HIGHEST_TDS);
+        Bounds.within("system", system, 0, HIGHEST_TDS);
+        Bounds.within("mains", mains, 1, HIGHEST_TDS);
         return (system - mains) / mains;
     }
 
@@ -106,14 +106,14 @@ public final class Conductivity {
 
     private static double compensation(double sampleCelsius) {
         return 1 + COMPENSATION_PER_KELVIN
-                * (Plausible.value("sampleCelsius", sampleCelsius, 0, 50) - REFERENCE_CELSIUS);
+                * (Bounds.within("sampleCelsius", sampleCelsius, 0, 50) - REFERENCE_CELSIUS);
     }
 
     private static double conductivity(double microsiemensPerCentimetre) {
-        return Plausible.value("microsiemensPerCentimetre", microsiemensPerCentimetre, 0, HIGHEST_MICROSIEMENS);
+        return Bounds.within("microsiemensPerCentimetre", microsiemensPerCentimetre, 0, HIGHEST_MICROSIEMENS);
     }
 
     private static double tdsFactor(double factor) {
-        return Plausible.value("factor", factor, LEAST_TDS_FACTOR, GREATEST_TDS_FACTOR);
+        return Bounds.within("factor", factor, LEAST_TDS_FACTOR, GREATEST_TDS_FACTOR);
     }
 }

@@ -92,7 +92,7 @@ public final class Corrosion {
      */
     public static boolean ironAboveGuide(double totalMilligramsPerLitre, double dissolvedMilligramsPerLitre) {
         milligrams(dissolvedMilligramsPerLitre);
-        Plausible.value("totalMilligramsPerLitre", totalMilligramsPerLitre, dissolvedMilligramsPerLitre,
+        Bounds.within("totalMilligramsPerLitre", totalMilligramsPerLitre, dissolvedMilligramsPerLitre,
                 HIGHEST_MILLIGRAMS);
         return totalMilligramsPerLitre >= TOTAL_IRON_GUIDE_MILLIGRAMS_PER_LITRE
                 || dissolvedMilligramsPerLitre >= DISSOLVED_IRON_GUIDE_MILLIGRAMS_PER_LITRE;
@@ -100,7 +100,7 @@ public final class Corrosion {
 
     /** @param microsiemensPerCentimetre conductivity at 25 °C of water with inhibitor in it, 0 to 50 000 µS/cm */
     public static Level conductivityWithInhibitor(double microsiemensPerCentimetre) {
-        Plausible.value("microsiemensPerCentimetre", microsiemensPerCentimetre, 0, 50_000);
+        Bounds.within("microsiemensPerCentimetre", microsiemensPerCentimetre, 0, 50_000);
         if (microsiemensPerCentimetre > CONDUCTIVITY_LIMIT_MICROSIEMENS_PER_CENTIMETRE) {
             return Level.OVER_LIMIT;
         }
@@ -110,6 +110,6 @@ public final class Corrosion {
     }
 
     private static void milligrams(double milligramsPerLitre) {
-        Plausible.value("milligramsPerLitre", milligramsPerLitre, 0, HIGHEST_MILLIGRAMS);
+        Bounds.within("milligramsPerLitre", milligramsPerLitre, 0, HIGHEST_MILLIGRAMS);
     }
 }

@@ -22,7 +22,7 @@ public final class Dilution {
      * @param turnovers clean water run through over water content, 0 to 100
      */
     public static double mixedShareLeft(double turnovers) {
-        return Math.exp(-Plausible.value("turnovers", turnovers, 0, MOST_TURNOVERS));
+        return Math.exp(-Bounds.within("turnovers", turnovers, 0, MOST_TURNOVERS));
     }
 
     /**
@@ -51,7 +51,7 @@ public final class Dilution {
      * @param share share to be left, 1e-9 to 1
      */
     public static double turnoversToShare(double share) {
-        return -Math.log(Plausible.value("share", share, LEAST_SHARE, 1)) + 0.0;
+        return -Math.log(Bounds.within("share", share, LEAST_SHARE, 1)) + 0.0;
     }
 
     /**
@@ -74,9 +74,9 @@ public final class Dilution {
      * @param withinShare share of the mains' reading that is near enough, 0.001 to 1
      */
     public static double turnoversToMains(double system, double mains, double withinShare) {
-        Plausible.value("system", system, 0, HIGHEST_CONCENTRATION);
-        Plausible.value("mains", mains, 1, HIGHEST_CONCENTRATION);
-        Plausible.value("withinShare", withinShare, 0.001, 1);
+        Bounds.within("system", system, 0, HIGHEST_CONCENTRATION);
+        Bounds.within("mains", mains, 1, HIGHEST_CONCENTRATION);
+        Bounds.within("withinShare", withinShare, 0.001, 1);
         double off = Math.abs(system - mains) / (withinShare * mains);
         return Math.log(Math.max(1, off));
     }
@@ -89,14 +89,14 @@ public final class Dilution {
      * @return minutes
      */
     public static double minutes(double litres, double flowLitresPerMinute) {
-        return through(litres) / Plausible.value("flowLitresPerMinute", flowLitresPerMinute, 0.01, 1000);
+        return through(litres) / Bounds.within("flowLitresPerMinute", flowLitresPerMinute, 0.01, 1000);
     }
 
     private static double through(double litres) {
-        return Plausible.value("litres", litres, 0, MOST_LITRES);
+        return Bounds.within("litres", litres, 0, MOST_LITRES);
     }
 
     private static double content(double contentLitres) {
-        return Plausible.value("contentLitres", contentLitres, LEAST_CONTENT_LITRES, MOST_LITRES);
+        return Bounds.within("contentLitres", contentLitres, LEAST_CONTENT_LITRES, MOST_LITRES);
     }
 }

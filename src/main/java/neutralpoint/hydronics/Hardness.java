@@ -56,7 +56,7 @@ public final class Hardness {
      * @return mg/L as calcium carbonate
      */
     public static double milligramsPerLitre(Scale scale, double value) {
-        return Plausible.value("value", value, 0, HIGHEST * scale.perMilligram) / scale.perMilligram;
+        return Bounds.within("value", value, 0, HIGHEST * scale.perMilligram) / scale.perMilligram;
     }
 
     /** @param milligramsPerLitre hardness as calcium carbonate, 0 to 2000 mg/L */
@@ -77,6 +77,6 @@ public final class Hardness {
     }
 
     private static double valid(double milligramsPerLitre) {
-        return Plausible.value("milligramsPerLitre", milligramsPerLitre, 0, HIGHEST);
+        return Bounds.within("milligramsPerLitre", milligramsPerLitre, 0, HIGHEST);
     }
 }

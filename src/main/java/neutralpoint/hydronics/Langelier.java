@@ -36,10 +36,10 @@ public final class Langelier {
     public record Analysis(double ph, double tdsMilligramsPerLitre, double calciumMilligramsPerLitre,
             double alkalinityMilligramsPerLitre) {
         public Analysis {
-            Plausible.value("ph", ph, 4, 12);
-            Plausible.value("tdsMilligramsPerLitre", tdsMilligramsPerLitre, 10, 10_000);
-            Plausible.value("calciumMilligramsPerLitre", calciumMilligramsPerLitre, 1, 2000);
-            Plausible.value("alkalinityMilligramsPerLitre", alkalinityMilligramsPerLitre, 1, 2000);
+            Bounds.within("ph", ph, 4, 12);
+            Bounds.within("tdsMilligramsPerLitre", tdsMilligramsPerLitre, 10, 10_000);
+            Bounds.within("calciumMilligramsPerLitre", calciumMilligramsPerLitre, 1, 2000);
+            Bounds.within("alkalinityMilligramsPerLitre", alkalinityMilligramsPerLitre, 1, 2000);
         }
     }
 
@@ -104,7 +104,7 @@ public final class Langelier {
 
     /** B of the formula. */
     static double temperature(double celsius) {
-        return -13.12 * Math.log10(Plausible.value("flowCelsius", celsius, 0, 100) + KELVIN_IN_FORMULA) + 34.55;
+        return -13.12 * Math.log10(Bounds.within("flowCelsius", celsius, 0, 100) + KELVIN_IN_FORMULA) + 34.55;
     }
 
     /** C of the formula. */

@@ -41,7 +41,7 @@ public enum PhWindow {
      * @param ph of a cooled sample, 0 to 14; anything else is refused with {@link IllegalArgumentException}
      */
     public Verdict verdict(double ph) {
-        if (Plausible.value("ph", ph, 0, 14) < lowest) {
+        if (Bounds.within("ph", ph, 0, 14) < lowest) {
             return Verdict.TOO_ACID;
         }
         return ph > highest ? Verdict.TOO_ALKALINE : Verdict.WITHIN;

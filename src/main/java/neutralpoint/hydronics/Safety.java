@@ -15,7 +15,7 @@ public final class Safety {
 
     /** @param celsius temperature of the water at the drain, 0 to 100 °C */
     public static boolean mayGoToSewer(double celsius) {
-        return Plausible.value("celsius", celsius, 0, 100) <= SEWER_LIMIT_CELSIUS;
+        return Bounds.within("celsius", celsius, 0, 100) <= SEWER_LIMIT_CELSIUS;
     }
 
     /**
@@ -27,22 +27,22 @@ public final class Safety {
      * @return litres; zero if the hot water is cool enough already
      */
     public static double coldLitresForSewer(double hotLitres, double hotCelsius, double coldCelsius) {
-        Plausible.value("hotLitres", hotLitres, 0, 10_000);
-        Plausible.value("coldCelsius", coldCelsius, 0, 40);
+        Bounds.within("hotLitres", hotLitres, 0, 10_000);
+        Bounds.within("coldCelsius", coldCelsius, 0, 40);
         return mayGoToSewer(hotCelsius)
                 ? 0
                 : hotLitres * (hotCelsius - SEWER_LIMIT_CELSIUS) / (SEWER_LIMIT_CELSIUS - coldCelsius);
     }
 
     /**
-     * Seconds of contact until a full-thickness scald of healthy adult skin: an order of size (SAF-SCALD entries; between
-     * them the logarithm is taken as straight). Children and the old scald far sooner.
+     * Seconds of contact until a full-thickness scald of healthy adult skin: an order of size (SAF-SCALD entries;
+     * between them the logarithm is taken as straight). Children and the old scald far sooner.
      *
      * @param celsius 55 to 100 °C; below that the source is silent, which does not mean safe
      * @return seconds at most
      */
     public static double scaldSeconds(double celsius) {
-        Plausible.value("celsius", celsius, SCALD_CELSIUS[0], 100);
+        Bounds.within("celsius", celsius, SCALD_CELSIUS[0], 100);
         int last = SCALD_CELSIUS.length - 1;
         if (celsius >= SCALD_CELSIUS[last]) {
             return SCALD_SECONDS[last];

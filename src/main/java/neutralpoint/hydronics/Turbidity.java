@@ -38,7 +38,7 @@ public final class Turbidity {
      * @return cm
      */
     public static double depthCentimetres(double ntu) {
-        return DEPTH_AT_ONE_NTU * Math.pow(Plausible.value("ntu", ntu, LOWEST_NTU, HIGHEST_NTU), EXPONENT);
+        return DEPTH_AT_ONE_NTU * Math.pow(Bounds.within("ntu", ntu, LOWEST_NTU, HIGHEST_NTU), EXPONENT);
     }
 
     /**
@@ -48,7 +48,7 @@ public final class Turbidity {
      *                         {@link IllegalArgumentException}
      */
     public static Reading read(double depthCentimetres) {
-        Plausible.value("depthCentimetres", depthCentimetres, 0, LONGEST_TUBE_CENTIMETRES);
+        Bounds.within("depthCentimetres", depthCentimetres, 0, LONGEST_TUBE_CENTIMETRES);
         if (depthCentimetres > depthCentimetres(LOWEST_NTU)) {
             return new AtMost(LOWEST_NTU);
         }
@@ -67,7 +67,7 @@ public final class Turbidity {
      * @return 1 when both are as clear; more when the sample is clearer than the mains
      */
     public static double shareOfMainsDepth(double sampleCentimetres, double mainsCentimetres) {
-        return Plausible.value("sampleCentimetres", sampleCentimetres, 0, LONGEST_TUBE_CENTIMETRES)
-                / Plausible.value("mainsCentimetres", mainsCentimetres, 1, LONGEST_TUBE_CENTIMETRES);
+        return Bounds.within("sampleCentimetres", sampleCentimetres, 0, LONGEST_TUBE_CENTIMETRES)
+                / Bounds.within("mainsCentimetres", mainsCentimetres, 1, LONGEST_TUBE_CENTIMETRES);
     }
 }

@@ -39,7 +39,7 @@ public final class Vdi2035 {
 
     /** @param microsiemensPerCentimetre conductivity at 25 °C, 0 to 50 000 µS/cm; the limits themselves are within */
     public static Running running(double microsiemensPerCentimetre) {
-        Plausible.value("microsiemensPerCentimetre", microsiemensPerCentimetre, 0, 50_000);
+        Bounds.within("microsiemensPerCentimetre", microsiemensPerCentimetre, 0, 50_000);
         if (microsiemensPerCentimetre <= LOW_SALT_MICROSIEMENS_PER_CENTIMETRE) {
             return Running.LOW_SALT;
         }
@@ -83,7 +83,7 @@ public final class Vdi2035 {
     }
 
     private static int kilowattClass(double kilowatts) {
-        Plausible.value("kilowatts", kilowatts, Double.MIN_VALUE, 10_000);
+        Bounds.above("kilowatts", kilowatts, 0, 10_000);
         int row = 0;
         while (row < KILOWATT_CLASSES.length && kilowatts > KILOWATT_CLASSES[row]) {
             row++;
@@ -92,6 +92,6 @@ public final class Vdi2035 {
     }
 
     private static double litres(double litresPerKilowatt) {
-        return Plausible.value("litresPerKilowatt", litresPerKilowatt, 0, 1000);
+        return Bounds.within("litresPerKilowatt", litresPerKilowatt, 0, 1000);
     }
 }

@@ -18,6 +18,10 @@ class JobCheckTest {
         return Shared.job("{\n\"findings\":{\n\"" + finding + "\": " + reading + "}}").answers().get(finding);
     }
 
+    private static String quoted(String reading) {
+        return '"' + reading + '"';
+    }
+
     @TestFactory
     Stream<DynamicTest> readingsComeToTheUnitOfTheirQuestion() {
         record Given(String finding, String reading, double value, String unit) {}
@@ -50,27 +54,25 @@ class JobCheckTest {
     @TestFactory
     Stream<DynamicTest> whatCannotBeReadIsRefusedInOneSentence() {
         record Bad(String finding, String reading, String says) {}
+        String pressures = "give it in bar, mbar, psi, kPa, Pa, m head, ft head.";
         return Stream.of(
-                new Bad("pressure-cold-bar", "\"12 furlongs\"", "test, line 3: \"pressure-cold-bar\" is read in bar, and "
-                        + "\"furlongs\" is not a unit known here; give it in bar, mbar, psi, kPa, Pa, m head, ft head."),
-                new Bad("pressure-cold-bar", "\"12 psu\"", "test, line 3: \"pressure-cold-bar\" is read in bar, and "
-                        + "\"psu\" is not a unit known here; did you mean \"psi\"? Otherwise give it in bar, mbar, psi, "
-                        + "kPa, Pa, m head, ft head."),
-                new Bad("pressure-cold-bar", "\"3 m\"", "test, line 3: \"pressure-cold-bar\" is read in bar, not in m, "
-                        + "which measures a length; give it in bar, mbar, psi, kPa, Pa, m head, ft head."),
-                new Bad("boiler-flow-celsius", "\"60 K\"", "test, line 3: \"boiler-flow-celsius\" is read in celsius, not "
-                        + "in K, which measures a difference of temperature; give it in °C, °F."),
-                new Bad("system-water-ph", "\"8 bar\"", "test, line 3: \"system-water-ph\" is read in pH, not in bar, "
-                        + "which measures a pressure; give it in pH."),
-                new Bad("system-age-years", "\"8 months\"", "test, line 3: \"system-age-years\" is read in years, and "
-                        + "\"months\" is not a unit known here; give it in years."),
-                new Bad("pressure-cold-bar", "\"100 psi\"", "test, line 3: \"pressure-cold-bar\" cannot be 100 psi, which "
-                        + "is 6.89 bar; a plausible reading lies between 0 and 6 bar."),
-                new Bad("pressure-cold-bar", "7", "test, line 3: \"pressure-cold-bar\" cannot be 7 bar; a plausible "
-                        + "reading lies between 0 and 6 bar."))
+                new Bad("pressure-cold-bar", "12 furlongs",
+                        "is read in bar, and \"furlongs\" is not a unit known here; " + pressures),
+                new Bad("pressure-cold-bar", "12 psu",
+                        "is read in bar, and \"psu\" is not a unit known here; did you mean \"psi\"? Otherwise " + pressures),
+                new Bad("pressure-cold-bar", "3 m", "is read in bar, not in m, which measures a length; " + pressures),
+                new Bad("boiler-flow-celsius", "60 K",
+                        "is read in celsius, not in K, which measures a difference of temperature; give it in °C, °F."),
+                new Bad("system-water-ph", "8 bar",
+                        "is read in pH, not in bar, which measures a pressure; give it in pH."),
+                new Bad("system-age-years", "8 months",
+                        "is read in years, and \"months\" is not a unit known here; give it in years."),
+                new Bad("pressure-cold-bar", "100 psi",
+                        "cannot be 100 psi, which is 6.89 bar; a plausible reading lies between 0 and 6 bar."),
+                new Bad("pressure-cold-bar", "7", "cannot be 7 bar; a plausible reading lies between 0 and 6 bar."))
                 .map(b -> DynamicTest.dynamicTest(b.finding() + " " + b.reading(), () ->
-                        assertThatExceptionOfType(BadInput.class).isThrownBy(() -> read(b.finding(), b.reading()))
-                                .withMessage(b.says())));
+                        assertThatExceptionOfType(BadInput.class).isThrownBy(() -> read(b.finding(), quoted(b.reading())))
+                                .withMessage("test, line 3: \"" + b.finding() + "\" " + b.says())));
     }
 
     @Test

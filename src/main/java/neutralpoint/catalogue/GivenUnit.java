@@ -9,10 +9,10 @@ import neutralpoint.document.Nearest;
 import neutralpoint.document.Where;
 
 /** A reading given in a unit of its own, brought to the unit its finding is catalogued with. */
-final class Quantity {
+final class GivenUnit {
     private static final int SIGNIFICANT = 3;
 
-    private Quantity() {}
+    private GivenUnit() {}
 
     /**
      * The value in the finding's unit: as it stands if only the spelling differs, otherwise converted and rounded to
