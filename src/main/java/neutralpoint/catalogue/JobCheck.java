@@ -3,7 +3,6 @@ package neutralpoint.catalogue;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -123,21 +122,14 @@ public final class JobCheck {
     }
 
     private static Answer reading(Finding finding, double value, String unit, Where where) {
-        if (!plain(unit).equals(plain(finding.unit()))) {
-            throw new BadInput(where, "\"" + finding.id() + "\" is read in " + finding.unit() + ", not in " + unit
-                    + "; convert it and give it in " + finding.unit() + ".");
-        }
-        if (value < finding.lowest() || value > finding.highest()) {
-            throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + number(value) + " " + finding.unit()
+        double converted = unit.equals(finding.unit()) ? value : GivenUnit.inUnitOf(finding, value, unit, where);
+        if (converted < finding.lowest() || converted > finding.highest()) {
+            throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + number(value) + " " + unit
+                    + (converted == value ? "" : ", which is " + number(converted) + " " + finding.unit())
                     + "; a plausible reading lies between " + number(finding.lowest()) + " and "
                     + number(finding.highest()) + " " + finding.unit() + ".");
         }
-        return new Answer.Reading(value, finding.unit());
-    }
-
-    /** Units compared without degree signs, blanks and capitals, so that "55 °C" and "55 C" are one. */
-    private static String plain(String unit) {
-        return unit.toLowerCase(Locale.ROOT).replaceAll("[°\\s]", "").replace("degc", "c").replace("metres", "m");
+        return new Answer.Reading(converted, finding.unit());
     }
 
     private static String number(double value) {
