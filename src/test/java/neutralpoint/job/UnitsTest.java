@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
+import neutralpoint.catalogue.AnswerType;
+import neutralpoint.catalogue.Finding;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
