@@ -15,7 +15,8 @@ final class InRange {
     /** The value itself when it lies above a limit that is not included, up to most, which is. */
     static double above(String name, double value, double limit, double most) {
         if (!(value > limit && value <= most)) {
-            throw new IllegalArgumentException(name + " is " + value + " but must lie above " + limit + " and up to " + most + ".");
+            throw new IllegalArgumentException(
+                    name + " is " + value + " but must lie above " + limit + " and up to " + most + ".");
         }
         return value;
     }

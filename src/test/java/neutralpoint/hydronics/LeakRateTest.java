@@ -87,7 +87,8 @@ class LeakRateTest {
     /** Water shrinks a little on warming from 1 to 4 °C; a house left cold is no error. */
     @Test
     void nearFreezingIsTaken() {
-        assertThat(rate(new GaugeReading(0, 1.4, 1), new GaugeReading(24, 1.4, 4)).lossBarPerDay()).isCloseTo(0, within(0.01));
+        LeakRate rate = rate(new GaugeReading(0, 1.4, 1), new GaugeReading(24, 1.4, 4));
+        assertThat(rate.lossBarPerDay()).isCloseTo(0, within(0.01));
     }
 
     /**
@@ -125,7 +126,8 @@ class LeakRateTest {
         assertThatThrownBy(() -> rate(new GaugeReading(0, 1.4, 15))).isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("readings are 1 but must be at least 2.");
         assertThatThrownBy(() -> rate(new GaugeReading(3, 1.4, 15), new GaugeReading(3, 1.3, 15)))
-                .isInstanceOf(IllegalArgumentException.class).hasMessage("readings span 0.0 hours but must span at least 0.1.");
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("readings span 0.0 hours but must span at least 0.1.");
         assertThat(rate(new GaugeReading(0, 1.4, 15), new GaugeReading(0.1, 1.4, 15)).lossBarPerDay()).isZero();
     }
 
@@ -134,7 +136,8 @@ class LeakRateTest {
     void aReadingBelowTheChargeIsRefused() {
         assertThatThrownBy(() -> rate(new GaugeReading(0, 1.4, 15), new GaugeReading(24, 0.8, 15)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("the reading of 0.8 bar at 24.0 hours leaves the vessel without water when cool but must leave some.");
+                .hasMessage("the reading of 0.8 bar at 24.0 hours leaves the vessel without water when cool "
+                        + "but must leave some.");
         assertThat(rate(new GaugeReading(0, 1.4, 15), new GaugeReading(24, 1.0, 15)).lossBarPerDay())
                 .as("just at the charge").isCloseTo(0.4, within(1e-9));
     }

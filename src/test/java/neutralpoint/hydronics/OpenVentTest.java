@@ -15,7 +15,8 @@ class OpenVentTest {
     @TestFactory
     List<DynamicTest> published() {
         return References.of("open-vent")
-                .check("VENT-H", (in, expected) -> assertThat(OpenVent.requiredVentHeightMetres(in.get("H_m").asDouble()))
+                .check("VENT-H", (in, expected) -> assertThat(
+                        OpenVent.requiredVentHeightMetres(in.get("H_m").asDouble()))
                         .isCloseTo(expected.asDouble(), within(1e-12)))
                 .check("OV-01", (in, expected) -> {
                     assertThat(OpenVent.teesCloseEnough(expected.asDouble())).isTrue();
@@ -24,7 +25,8 @@ class OpenVentTest {
                 .check("OV-03", (in, expected) -> assertThat(OpenVent.SMALLEST_CISTERN_HEIGHT_FULLY_PUMPED_METRES)
                         .isEqualTo(expected.asDouble()))
                 .check("OV-04", (in, expected) -> assertThat(
-                        OpenVent.smallestCisternHeightMetres(in.get("pump_head_m").asDouble())).isEqualTo(expected.asDouble()))
+                        OpenVent.smallestCisternHeightMetres(in.get("pump_head_m").asDouble()))
+                        .isEqualTo(expected.asDouble()))
                 .check("OV-05", (in, expected) -> assertThat(Cistern.usualAllowanceLitres(100)).isEqualTo(expected.asDouble()))
                 .check("OV-13", (in, expected) -> assertThat(VesselSizing.vesselFactor(3, 1) * in.get("system_L").asDouble())
                         .isCloseTo(expected.asDouble(), within(0.1 * expected.asDouble())))
@@ -60,7 +62,8 @@ class OpenVentTest {
         assertThat(fall).isCloseTo(-1.5, within(1e-12));
         assertThat(OpenVent.marginBeforeDrawingAirMetres(1.2, fall)).isCloseTo(-0.3, within(1e-12));
         assertThat(OpenVent.marginBeforeDrawingAirMetres(2.0, fall)).isCloseTo(0.5, within(1e-12));
-        assertThat(OpenVent.marginBeforePumpingOverMetres(0.3, fall)).as("it cannot pump over").isCloseTo(1.8, within(1e-12));
+        assertThat(OpenVent.marginBeforePumpingOverMetres(0.3, fall)).as("it cannot pump over")
+                .isCloseTo(1.8, within(1e-12));
     }
 
     /** The pump is often at rest, so a vent that the pump draws down needs its full height none the less. */
@@ -81,7 +84,7 @@ class OpenVentTest {
         assertThat(OpenVent.pressureAtMetres(2, 5, 0)).as("at the neutral point").isEqualTo(2);
     }
 
-    /** Under 2.5 m of head, about 1.25 bar absolute, water boils near 106 °C; a thermostat that lets it reach 94 °C leaves 12 K. */
+    /** Under 2.5 m of head, about 1.25 bar absolute, water boils near 106 °C; at 94 °C it is 12 K from it. */
     @Test
     void boilingMarginIsWhatIsLeft() {
         assertThat(OpenVent.boilingMarginKelvin(106, 94)).isEqualTo(12);

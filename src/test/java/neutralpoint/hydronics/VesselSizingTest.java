@@ -46,15 +46,19 @@ class VesselSizingTest {
 
     @Test
     void argumentsOutsideTheirRangeAreRefused() {
-        ArgumentRange.closed("systemLitres", 1, 5000, x -> VesselSizing.vesselLitresByEn12828(x, 0.03, 1, 3).vesselLitres());
-        ArgumentRange.closed("expansionFraction", 0, 0.1, x -> VesselSizing.vesselLitresByEn12828(100, x, 1, 3).vesselLitres());
-        ArgumentRange.closed("preChargeBar", 0, 2.4, x -> VesselSizing.vesselLitresByEn12828(100, 0.03, x, 3).vesselLitres());
-        ArgumentRange.closed("safetyValveBar", 1, 5, x -> VesselSizing.vesselLitresByEn12828(100, 0.03, 0, x).vesselLitres());
+        ArgumentRange.closed("systemLitres", 1, 5000, x -> byEn12828(x, 0.03, 1, 3));
+        ArgumentRange.closed("expansionFraction", 0, 0.1, x -> byEn12828(100, x, 1, 3));
+        ArgumentRange.closed("preChargeBar", 0, 2.4, x -> byEn12828(100, 0.03, x, 3));
+        ArgumentRange.closed("safetyValveBar", 1, 5, x -> byEn12828(100, 0.03, 0, x));
         ArgumentRange.closed("safetyValveBar", 1, 10, x -> VesselSizing.vesselFactor(x, 0.2));
         ArgumentRange.closed("chargeBar", 0, 3 - 0.35 - 0.1, x -> VesselSizing.vesselFactor(3, x));
         ArgumentRange.closed("allowanceFactor", 1, 5, x -> VesselSizing.openCisternLitres(x, 100, 0.03));
         ArgumentRange.closed("allowanceFactor", 1, 5, x -> VesselSizing.diaphragmLitres(x, 100, 0.03, 2, 4));
         ArgumentRange.closed("finalAbsoluteBar", 0.7, 11, x -> VesselSizing.diaphragmLitres(1, 100, 0.03, 0.6, x));
         ArgumentRange.closed("initialAbsoluteBar", 0.6, 3.9, x -> VesselSizing.diaphragmLitres(1, 100, 0.03, x, 4));
+    }
+
+    private static double byEn12828(double systemLitres, double expansion, double preChargeBar, double safetyValveBar) {
+        return VesselSizing.vesselLitresByEn12828(systemLitres, expansion, preChargeBar, safetyValveBar).vesselLitres();
     }
 }

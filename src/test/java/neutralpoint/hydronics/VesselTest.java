@@ -31,7 +31,8 @@ class VesselTest {
     void giveIsTheSlopeOfTheWaterHeld() {
         Vessel vessel = new Vessel(12, 1);
         assertThat(vessel.litresPerBar(2, ATMOSPHERE)).isCloseTo(2.660778, within(1e-5))
-                .isCloseTo((vessel.waterLitres(2.001, ATMOSPHERE) - vessel.waterLitres(1.999, ATMOSPHERE)) / 0.002, within(1e-5));
+                .isCloseTo((vessel.waterLitres(2.001, ATMOSPHERE) - vessel.waterLitres(1.999, ATMOSPHERE)) / 0.002,
+                        within(1e-5));
     }
 
     @Test
