@@ -34,7 +34,8 @@ public final class Cistern {
      * @param widthMillimetres              inside, 1 to 5000
      * @param levelBelowOverflowMillimetres cold water line below the overflow's lip, 0 to 2000
      */
-    public static double roomLitres(double lengthMillimetres, double widthMillimetres, double levelBelowOverflowMillimetres) {
+    public static double roomLitres(double lengthMillimetres, double widthMillimetres,
+            double levelBelowOverflowMillimetres) {
         return planSquareMillimetres(lengthMillimetres, widthMillimetres)
                 * Bounds.within("levelBelowOverflowMillimetres", levelBelowOverflowMillimetres, 0, 2000)
                 / CUBIC_MILLIMETRES_PER_LITRE;

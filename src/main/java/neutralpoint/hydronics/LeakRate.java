@@ -20,6 +20,8 @@ public record LeakRate(double lossBarPerDay, OptionalDouble marginBarPerDay, dou
         double referenceCelsius) {
     private static final double LEAST_SPAN_HOURS = 0.1;
     private static final double SIGNIFICANCE = 0.05;
+    /** Water shrinks a little from 0 to 4 °C. */
+    private static final double LEAST_EXPANSION = -0.001;
 
     /**
      * The rate by least squares.
@@ -27,7 +29,8 @@ public record LeakRate(double lossBarPerDay, OptionalDouble marginBarPerDay, dou
      * @param vessel            as it is, with the charge it has
      * @param systemLitres      content of the system, 1 to 5000
      * @param readings          at least two, in any order, spanning at least 0.1 hours
-     * @param expansionFraction gain of water from the first temperature to the second, never lower, both in °C
+     * @param expansionFraction gain of water from the first temperature to the second, never lower, both in °C;
+     *                          -0.001 to 0.1
      * @throws IllegalArgumentException for too few readings or too short a span, and for a reading that would leave the
      *                                  vessel without water at the coolest temperature: there the gauge no longer tells
      *                                  what is lost
@@ -47,8 +50,9 @@ public record LeakRate(double lossBarPerDay, OptionalDouble marginBarPerDay, dou
         SimpleRegression line = new SimpleRegression();
         double sumBar = 0;
         for (GaugeReading r : readings) {
-            double gain = SealedSystem.expansionLitres(systemLitres, expansionFraction.applyAsDouble(coolest, r.waterCelsius()));
-            double bar = cooledBar(vessel, r, gain);
+            double gain = Bounds.within("expansionFraction", expansionFraction.applyAsDouble(coolest, r.waterCelsius()),
+                    LEAST_EXPANSION, 0.1);
+            double bar = cooledBar(vessel, r, Bounds.within("systemLitres", systemLitres, 1, 5000) * gain);
             sumBar += bar;
             line.addData(r.hours() / 24, bar);
         }

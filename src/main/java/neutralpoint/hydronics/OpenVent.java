@@ -32,7 +32,8 @@ public final class OpenVent {
      * @return metres of rise; negative is a fall
      */
     public static double riseAtVentMetres(double pumpHeadMetres, double shareOfResistanceBetweenTees) {
-        return pumpHead(pumpHeadMetres) * Bounds.within("shareOfResistanceBetweenTees", shareOfResistanceBetweenTees, -1, 1);
+        return pumpHead(pumpHeadMetres)
+                * Bounds.within("shareOfResistanceBetweenTees", shareOfResistanceBetweenTees, -1, 1);
     }
 
     /**

@@ -28,7 +28,8 @@ public final class SealedSystem {
     }
 
     /** {@link #hotPressureBar(Vessel, double, double, double, double)} at the standard atmosphere. */
-    public static OptionalDouble hotPressureBar(Vessel vessel, double fillBar, double systemLitres, double expansionFraction) {
+    public static OptionalDouble hotPressureBar(Vessel vessel, double fillBar, double systemLitres,
+            double expansionFraction) {
         return hotPressureBar(vessel, fillBar, systemLitres, expansionFraction, Vessel.ATMOSPHERE_BAR);
     }
 
