@@ -13,6 +13,7 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.document.Where;
 import neutralpoint.rulebase.fact.Strength;
+import neutralpoint.workings.Workings;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
 
@@ -123,8 +124,9 @@ public final class RuleAudit {
 
     private void findings() {
         Set<String> read = rules.stream().flatMap(r -> RuleIds.findings(r).stream()).collect(Collectors.toSet());
+        read.addAll(Workings.TAKES);
         catalogue.findings().keySet().stream().filter(f -> !read.contains(f))
-                .forEach(f -> fault("finding " + f, "no rule reads it."));
+                .forEach(f -> fault("finding " + f, "no rule and no sum reads it."));
     }
 
     private void orphans() {

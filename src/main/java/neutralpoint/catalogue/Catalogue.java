@@ -11,7 +11,8 @@ import neutralpoint.document.Nearest;
 /** Everything that can be said, by id, in the order it is catalogued. */
 public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes,
         Map<String, ArrangementKind> arrangements, Map<String, Course> courses, Map<String, Caution> cautions,
-        Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings) {
+        Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings,
+        Map<String, ArrangementCare> cares) {
 
     /** The finding that screens for danger; always asked first. */
     public static final String RED_LINES = "red-lines";
@@ -52,6 +53,11 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
 
     public Handling handling(String id) {
         return known(id, handlings, "handling");
+    }
+
+    /** How the feed, the vent or the sealed side is handled; every system has it, and features that change the handling. */
+    public Optional<ArrangementCare> careOf(String arrangement) {
+        return Optional.ofNullable(cares.get(arrangement));
     }
 
     public Collection<ArrangementKind> systems() {

@@ -23,8 +23,9 @@ public final class CatalogueFiles {
     /** The compiled catalogue inside the program. */
     public static final String COMPILED = "/neutralpoint/catalogue.json";
 
+    private static final String CARES = "handling-by-arrangement";
     private static final List<String> SECTIONS =
-            List.of("findings", "causes", "arrangements", "courses", "cautions", "sources", "methods", "handling");
+            List.of("findings", "causes", "arrangements", "courses", "cautions", "sources", "methods", "handling", CARES);
 
     private CatalogueFiles() {}
 
@@ -134,6 +135,7 @@ public final class CatalogueFiles {
         Map<String, Source> sources = new LinkedHashMap<>();
         Map<String, Method> methods = new LinkedHashMap<>();
         Map<String, Handling> handlings = new LinkedHashMap<>();
+        Map<String, ArrangementCare> cares = new LinkedHashMap<>();
         sections.get("findings").forEach(f -> CatalogueReader.readAll(f, findings, CatalogueReader::finding));
         sections.get("causes").forEach(f ->
                 CatalogueReader.readAll(f, causes, node -> CatalogueReader.cause(node, subjectOf(f))));
@@ -143,7 +145,8 @@ public final class CatalogueFiles {
         sections.get("sources").forEach(f -> CatalogueReader.readAll(f, sources, CatalogueReader::source));
         sections.get("methods").forEach(f -> CatalogueReader.readAll(f, methods, CatalogueReader::method));
         sections.get("handling").forEach(f -> CatalogueReader.readAll(f, handlings, CatalogueReader::handling));
-        return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings);
+        sections.get(CARES).forEach(f -> CatalogueReader.readAll(f, "for", cares, CatalogueReader::care));
+        return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares);
     }
 
     private static void crossCheck(Map<String, List<Node>> sections, Catalogue catalogue) {
@@ -159,6 +162,7 @@ public final class CatalogueFiles {
         }
         entries(sections, "methods").forEach(f -> refer(f, "for", catalogue.courses().keySet()));
         entries(sections, "cautions").forEach(f -> refer(f, "source", catalogue.sources().keySet()));
+        sections.get(CARES).forEach(f -> CareCheck.check(f.asItems(), catalogue));
     }
 
     private static List<Node.Fields> entries(Map<String, List<Node>> sections, String section) {

@@ -91,6 +91,21 @@ final class CatalogueReader {
         return new Handling(id(f), f.text("title"), f.text("means"));
     }
 
+    static ArrangementCare care(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("for", "isolate", "connect", "fill", "never-close", "level", "put-back",
+                "because", "source"));
+        return new ArrangementCare(f.text("for"), lines(f, "isolate"), lines(f, "connect"), lines(f, "fill"),
+                lines(f, "never-close"), lines(f, "level"), lines(f, "put-back"), f.text("because"), f.text("source"));
+    }
+
+    private static List<String> lines(Node.Fields f, String name) {
+        List<String> lines = f.get(name).asTexts();
+        if (lines.isEmpty()) {
+            throw new BadInput(f.get(name).where(), "\"" + name + "\" needs at least one line.");
+        }
+        return List.copyOf(lines);
+    }
+
     static Caution caution(Node node) {
         Node.Fields f = node.asFields().only(Set.of("id", "text", "authority", "source"));
         return new Caution(id(f), f.text("text"), f.text("authority"), f.text("source"));
@@ -103,8 +118,13 @@ final class CatalogueReader {
 
     /** Reads the entries of one file into the map, refusing an id that is already there. */
     static <T> void readAll(Node file, Map<String, T> into, Function<Node, T> read) {
+        readAll(file, "id", into, read);
+    }
+
+    /** Reads the entries of one file into the map by the field that names each, refusing a name that is already there. */
+    static <T> void readAll(Node file, String naming, Map<String, T> into, Function<Node, T> read) {
         for (Node item : file.asItems().items()) {
-            String id = item.asFields().text("id");
+            String id = item.asFields().text(naming);
             if (into.putIfAbsent(id, read.apply(item)) != null) {
                 throw new BadInput(item.where(), "\"" + id + "\" is catalogued twice; ids are unique.");
             }

@@ -5,19 +5,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 import neutralpoint.document.Where;
 import neutralpoint.job.Answer;
+import neutralpoint.job.GivenUnit;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
+import neutralpoint.job.Quantity;
 
 /** Holds what was answered against the catalogue and types it; refuses with one clear sentence. */
 public final class JobCheck {
-    private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:[.,]\\d+)?)\\s*(.*)");
     private static final String NOT_CHECKED = "not-checked";
     private static final String NONE = "none";
 
@@ -42,7 +41,20 @@ public final class JobCheck {
             answers.put(id, answer(catalogue.finding(id), node));
         });
         draft.asking().ifPresent(catalogue::finding);
-        return new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking(), draft.gauge());
+        return together(new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking(), draft.gauge()),
+                draft.findings().where());
+    }
+
+    /** Refuses readings that cannot both be right, naming both. */
+    public Job together(Job job, Where where) {
+        job.answers().forEach((id, answer) -> catalogue.finding(id).notBelow().ifPresent(other -> {
+            if (answer instanceof Answer.Reading upper && job.answer(other).orElse(null) instanceof Answer.Reading lower
+                    && upper.value() < lower.value()) {
+                throw new BadInput(where, "\"" + id + "\" at " + Quantity.shown(upper.value()) + " " + upper.unit() + " cannot lie below \""
+                        + other + "\" at " + Quantity.shown(lower.value()) + " " + lower.unit() + "; read both again.");
+            }
+        }));
+        return job;
     }
 
     /** Types one answer as it was written. */
@@ -88,39 +100,23 @@ public final class JobCheck {
     }
 
     private static Answer reading(Finding finding, Node node) {
-        if (node instanceof Node.Number n) {
-            return reading(finding, n.value(), finding.unit(), node.where());
-        }
         if (node instanceof Node.Fields f) {
             f.only(Set.of("value", "unit"));
-            return reading(finding, f.get("value").asNumber(), f.findText("unit").orElse(finding.unit()), node.where());
+            return reading(finding, new Quantity(f.get("value").asNumber(), f.findText("unit").orElse("")), node.where());
         }
-        Matcher m = QUANTITY.matcher(node instanceof Node.Text t ? t.text().trim() : "");
-        if (!m.matches()) {
-            throw new BadInput(node.where(), "\"" + finding.id() + "\" takes a number"
-                    + (finding.unit().isEmpty() ? "" : " in " + finding.unit()) + ", not " + shown(node) + ".");
-        }
-        double value = Double.parseDouble(m.group(1).replace(',', '.'));
-        return reading(finding, value, m.group(2).isBlank() ? finding.unit() : m.group(2), node.where());
+        return reading(finding, Quantity.of(node, finding.id(), finding.unit()), node.where());
     }
 
-    private static String shown(Node node) {
-        return node instanceof Node.Text t ? "\"" + t.text() + "\"" : node.kind();
-    }
-
-    private static Answer reading(Finding finding, double value, String unit, Where where) {
-        double converted = unit.equals(finding.unit()) ? value : GivenUnit.inUnitOf(finding, value, unit, where);
+    private static Answer reading(Finding finding, Quantity q, Where where) {
+        double converted = GivenUnit.in(finding.unit(), q, finding.id(), where);
         if (converted < finding.lowest() || converted > finding.highest()) {
-            throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + number(value) + " " + unit
-                    + (converted == value ? "" : ", which is " + number(converted) + " " + finding.unit())
-                    + "; a plausible reading lies between " + number(finding.lowest()) + " and "
-                    + number(finding.highest()) + " " + finding.unit() + ".");
+            throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + Quantity.shown(q.value()) + " "
+                    + (q.unit().isEmpty() ? finding.unit() : q.unit())
+                    + (converted == q.value() ? "" : ", which is " + Quantity.shown(converted) + " " + finding.unit())
+                    + "; a plausible reading lies between " + Quantity.shown(finding.lowest()) + " and "
+                    + Quantity.shown(finding.highest()) + " " + finding.unit() + ".");
         }
         return new Answer.Reading(converted, finding.unit());
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
     }
 
     private static Answer byRadiator(Finding finding, Node node) {

@@ -99,8 +99,8 @@ public final class Lookahead {
     private static boolean makesSense(Finding f, Assessment now) {
         boolean possible = f.onlyOn().isEmpty() || f.onlyOn().stream().anyMatch(now.arrangement().possibleTraits()::contains);
         boolean called = f.askWhen().isEmpty() || f.askWhen().entrySet().stream()
-                .anyMatch(e -> now.job().answer(e.getKey()).map(a -> given(a, e.getValue())).orElse(false));
-        return possible && called && !now.job().isAnswered(f.id())
+                .anyMatch(e -> now.known().answer(e.getKey()).map(a -> given(a, e.getValue())).orElse(false));
+        return possible && called && !now.known().isAnswered(f.id()) && !f.workedOut()
                 && f.type() != AnswerType.NUMBER && f.type() != AnswerType.PER_RADIATOR;
     }
 

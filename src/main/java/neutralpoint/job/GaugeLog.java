@@ -32,10 +32,10 @@ final class GaugeLog {
 
     private static double number(Node.Fields f, String field, String unit, double lowest, double highest) {
         Node node = f.get(field);
-        double value = Units.inUnit(Quantity.of(node, field, unit), unit, field, node.where());
+        double value = GivenUnit.in(unit, Quantity.of(node, field, unit), field, node.where());
         if (value < lowest || value > highest) {
-            throw new BadInput(node.where(), "\"" + field + "\" cannot be " + Units.shown(value) + " " + unit
-                    + "; a plausible figure lies between " + Units.shown(lowest) + " and " + Units.shown(highest) + ".");
+            throw new BadInput(node.where(), "\"" + field + "\" cannot be " + Quantity.shown(value) + " " + unit
+                    + "; a plausible figure lies between " + Quantity.shown(lowest) + " and " + Quantity.shown(highest) + ".");
         }
         return value;
     }

@@ -76,7 +76,8 @@ public final class JobFile {
         return out;
     }
 
-    private static Object value(Answer answer) {
+    /** An answer as it stands in a job file. */
+    public static Object value(Answer answer) {
         if (answer instanceof Answer.One one) {
             return one.choice();
         }

@@ -28,4 +28,9 @@ public record Quantity(double value, String unit) {
         }
         return new Quantity(Double.parseDouble(m.group(1).replace(',', '.')), m.group(2).strip());
     }
+
+    /** A number without decimals that say nothing. */
+    public static String shown(double value) {
+        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    }
 }

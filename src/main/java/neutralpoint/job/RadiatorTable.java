@@ -101,10 +101,10 @@ public final class RadiatorTable {
         }
         Column c = COLUMNS.stream().filter(x -> x.field().equals(field)).findFirst().orElseThrow();
         Quantity q = Quantity.of(node.get(), field, c.unit());
-        double value = Units.inUnit(q, c.unit(), field, node.get().where());
+        double value = GivenUnit.in(c.unit(), q, field, node.get().where());
         if (value < c.lowest() || value > c.highest()) {
-            throw new BadInput(node.get().where(), "\"" + field + "\" cannot be " + Units.shown(value) + " " + c.unit()
-                    + "; a plausible figure lies between " + Units.shown(c.lowest()) + " and " + Units.shown(c.highest()) + ".");
+            throw new BadInput(node.get().where(), "\"" + field + "\" cannot be " + Quantity.shown(value) + " " + c.unit()
+                    + "; a plausible figure lies between " + Quantity.shown(c.lowest()) + " and " + Quantity.shown(c.highest()) + ".");
         }
         return OptionalDouble.of(value);
     }
@@ -118,8 +118,8 @@ public final class RadiatorTable {
 
     private static void refuse(Node.Fields row, String name, String what, OptionalDouble reading, double hottest) {
         if (reading.isPresent() && reading.getAsDouble() > hottest + READING_ERROR_KELVIN) {
-            throw new BadInput(row.get(what + "Celsius").where(), name + ": the " + what + " at " + Units.shown(reading.getAsDouble())
-                    + " cannot be hotter than its tails at " + Units.shown(hottest) + " celsius; read both again.");
+            throw new BadInput(row.get(what + "Celsius").where(), name + ": the " + what + " at " + Quantity.shown(reading.getAsDouble())
+                    + " cannot be hotter than its tails at " + Quantity.shown(hottest) + " celsius; read both again.");
         }
     }
 

@@ -1,20 +1,165 @@
 package neutralpoint.job;
 
-import neutralpoint.document.BadInput;
-import neutralpoint.document.Where;
+import static javax.measure.MetricPrefix.CENTI;
+import static javax.measure.MetricPrefix.HECTO;
+import static javax.measure.MetricPrefix.KILO;
+import static javax.measure.MetricPrefix.MICRO;
+import static javax.measure.MetricPrefix.MILLI;
+import static tech.units.indriya.unit.Units.CELSIUS;
+import static tech.units.indriya.unit.Units.CUBIC_METRE;
+import static tech.units.indriya.unit.Units.GRAM;
+import static tech.units.indriya.unit.Units.HOUR;
+import static tech.units.indriya.unit.Units.KELVIN;
+import static tech.units.indriya.unit.Units.LITRE;
+import static tech.units.indriya.unit.Units.METRE;
+import static tech.units.indriya.unit.Units.MINUTE;
+import static tech.units.indriya.unit.Units.PASCAL;
+import static tech.units.indriya.unit.Units.PERCENT;
+import static tech.units.indriya.unit.Units.SECOND;
+import static tech.units.indriya.unit.Units.SIEMENS;
+import static tech.units.indriya.unit.Units.WATT;
 
-/** Units as people write them. */
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import javax.measure.IncommensurableException;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+
+/**
+ * The units an engineer writes readings in, and how one becomes another. Kept out of the way until a reading comes in
+ * another unit than its question shows.
+ */
 public final class Units {
-    private Units() {}
+    /** What a unit measures. Units of one kind convert; a metre of pipe and a metre of head do not. */
+    public enum Kind {
+        TEMPERATURE_DIFFERENCE("a difference of temperature"), TEMPERATURE("a temperature"), PRESSURE("a pressure"),
+        LENGTH("a length"), VOLUME("a volume"), FLOW("a flow"), POWER("a power"), CONDUCTIVITY("a conductivity"),
+        CONCENTRATION("a concentration"), SHARE("a share");
 
-    static double inUnit(Quantity q, String wanted, String what, Where where) {
-        if (q.unit().isEmpty() || q.unit().equals(wanted)) {
-            return q.value();
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
         }
-        throw new BadInput(where, "\"" + what + "\" is read in " + wanted + ", not in " + q.unit() + ".");
+
+        /** The kind in words that follow "measures". */
+        public String words() {
+            return words;
+        }
     }
 
-    public static String shown(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    /** A unit as it is shown, and the other ways to write it once blanks, capitals and signs are taken off. */
+    private record Written(Kind kind, Unit<?> unit, String shown, List<String> names) {
+        boolean named(String plain) {
+            return plain(shown).equals(plain) || names.contains(plain);
+        }
+    }
+
+    private static final Unit<Length> FOOT = METRE.multiply(0.3048);
+    private static final Unit<Volume> GALLON = LITRE.multiply(4.54609);
+    /** A Fahrenheit degree as a difference; as a temperature it starts 459.67 of them below zero. */
+    private static final Unit<?> FAHRENHEIT_DEGREE = KELVIN.multiply(5).divide(9);
+    /** A metre head of water under standard gravity at 1000 kg/m3. */
+    private static final Unit<?> METRE_HEAD = PASCAL.multiply(9806.65);
+
+    /** In this order the first that fits a unit asked for decides its kind: "degrees" asked for are a difference. */
+    private static final List<Written> KNOWN = List.of(
+            unit(Kind.TEMPERATURE_DIFFERENCE, KELVIN, "K", "kelvin", "kelvins", "degrees", "degree", "deg"),
+            unit(Kind.TEMPERATURE, CELSIUS, "°C", "celsius", "centigrade", "degc", "degreesc", "degreescelsius",
+                    "degrees", "degree", "deg"),
+            unit(Kind.TEMPERATURE, KELVIN.multiply(5).divide(9).shift(459.67), "°F", "fahrenheit", "degf", "degreesf",
+                    "degreesfahrenheit"),
+            unit(Kind.TEMPERATURE_DIFFERENCE, KELVIN, "°C", "celsius", "centigrade", "degc", "degreesc",
+                    "degreescelsius"),
+            unit(Kind.TEMPERATURE_DIFFERENCE, FAHRENHEIT_DEGREE, "°F", "fahrenheit", "degf", "degreesf",
+                    "degreesfahrenheit"),
+            unit(Kind.PRESSURE, KILO(PASCAL).multiply(100), "bar", "bars", "barg"),
+            unit(Kind.PRESSURE, HECTO(PASCAL), "mbar", "millibar", "millibars"),
+            unit(Kind.PRESSURE, PASCAL.multiply(6894.757293168), "psi", "psig", "lb/in2", "lbf/in2"),
+            unit(Kind.PRESSURE, KILO(PASCAL), "kPa", "kilopascal", "kilopascals"),
+            unit(Kind.PRESSURE, PASCAL, "Pa", "pascal", "pascals"),
+            unit(Kind.PRESSURE, METRE_HEAD, "m head", "mofhead", "mofwater", "mwater", "mh2o", "metreshead",
+                    "metresofhead", "metresofwater"),
+            unit(Kind.PRESSURE, METRE_HEAD.multiply(0.3048), "ft head", "ftofhead", "ftofwater", "fthead", "fth2o",
+                    "feethead", "feetofhead", "feetofwater"),
+            unit(Kind.LENGTH, METRE, "m", "metre", "metres", "meter", "meters"),
+            unit(Kind.LENGTH, CENTI(METRE), "cm", "centimetre", "centimetres"),
+            unit(Kind.LENGTH, MILLI(METRE), "mm", "millimetre", "millimetres"),
+            unit(Kind.LENGTH, FOOT, "ft", "foot", "feet"),
+            unit(Kind.LENGTH, FOOT.divide(12), "in", "inch", "inches"),
+            unit(Kind.VOLUME, LITRE, "l", "litre", "litres", "liter", "liters"),
+            unit(Kind.VOLUME, CUBIC_METRE, "m3", "cubicmetre", "cubicmetres"),
+            unit(Kind.VOLUME, GALLON, "gal", "gallon", "gallons"),
+            unit(Kind.FLOW, LITRE.divide(MINUTE), "l/min", "litres/minute", "litre/minute", "litres/min", "lpm"),
+            unit(Kind.FLOW, LITRE.divide(SECOND), "l/s", "litres/second", "litre/second", "l/sec"),
+            unit(Kind.FLOW, LITRE.divide(HOUR), "l/h", "l/hr", "litres/hour", "litre/hour"),
+            unit(Kind.FLOW, CUBIC_METRE.divide(HOUR), "m3/h", "m3/hr", "cubicmetres/hour"),
+            unit(Kind.FLOW, GALLON.divide(MINUTE), "gal/min", "gallons/minute", "gallons/min", "gpm"),
+            unit(Kind.POWER, KILO(WATT), "kW", "kilowatt", "kilowatts"),
+            unit(Kind.POWER, WATT, "W", "watt", "watts"),
+            unit(Kind.POWER, WATT.multiply(0.29307107017222), "Btu/h", "btu/hr", "btuh", "btu/hour"),
+            unit(Kind.CONDUCTIVITY, MICRO(SIEMENS).divide(CENTI(METRE)), "µS/cm", "microsiemens/cm"),
+            unit(Kind.CONDUCTIVITY, MILLI(SIEMENS).divide(CENTI(METRE)), "mS/cm", "millisiemens/cm"),
+            // A litre of heating water weighs near enough a kilogram, so a part in a million is a milligram in a litre.
+            unit(Kind.CONCENTRATION, MILLI(GRAM).divide(LITRE), "mg/l", "mg/litre", "milligrams/litre", "ppm"),
+            unit(Kind.CONCENTRATION, GRAM.divide(LITRE), "g/l", "g/litre", "grams/litre"),
+            unit(Kind.SHARE, PERCENT, "%", "percent", "pc"));
+
+    private Units() {}
+
+    /**
+     * A value in another unit of the same kind. Where a difference of temperature is wanted ("degrees", "K" or
+     * "kelvin"), degrees Celsius and Fahrenheit are taken as differences, so that 18 °F are 10 and not minus 8.
+     *
+     * @param value any finite number, otherwise {@link IllegalArgumentException}
+     * @return empty if either unit is unknown or they measure different things
+     */
+    public static OptionalDouble convert(double value, String writtenUnit, String wantedUnit) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("The value is " + value + "; it must be a finite number.");
+        }
+        Optional<Written> wanted = first(w -> w.named(plain(wantedUnit)));
+        Optional<Written> from = wanted.flatMap(to -> first(w -> w.kind() == to.kind() && w.named(plain(writtenUnit))));
+        return from.isPresent()
+                ? OptionalDouble.of(convert(value, from.get().unit(), wanted.get().unit()))
+                : OptionalDouble.empty();
+    }
+
+    private static double convert(double value, Unit<?> from, Unit<?> to) {
+        try {
+            return from.getConverterToAny(to).convert(value);
+        } catch (IncommensurableException e) {
+            throw new IllegalStateException("Units of one kind in the table do not convert.", e);
+        }
+    }
+
+    /** What the unit measures; empty if it is unknown. */
+    public static Optional<Kind> kind(String unit) {
+        return first(w -> w.named(plain(unit))).map(Written::kind);
+    }
+
+    /** Every unit that a reading in this unit may be given in, as shown, this one's own kind only. */
+    public static List<String> alike(String unit) {
+        return kind(unit).stream().flatMap(k -> KNOWN.stream().filter(w -> w.kind() == k)).map(Written::shown).toList();
+    }
+
+    /** A unit without capitals, blanks and degree signs, so that "55 °C" and "55 C" are one. */
+    static String plain(String unit) {
+        return unit.strip().toLowerCase(Locale.ROOT)
+                .replaceAll("[\\s-]per[\\s-](?!cent)", "/")
+                .replace('µ', 'u').replace('μ', 'u').replace('²', '2').replace('³', '3').replace('₂', '2')
+                .replaceAll("[°º\\s-]|\\.$", "");
+    }
+
+    private static Written unit(Kind kind, Unit<?> unit, String shown, String... names) {
+        return new Written(kind, unit, shown, List.of(names));
+    }
+
+    private static Optional<Written> first(Predicate<Written> wanted) {
+        return KNOWN.stream().filter(wanted).findFirst();
     }
 }

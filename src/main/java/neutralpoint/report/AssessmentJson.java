@@ -6,8 +6,10 @@ import java.util.Map;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Course;
 import neutralpoint.consult.NextQuestion;
+import neutralpoint.job.JobFile;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.WeighedEvidence;
+import neutralpoint.workings.WorkedOut;
 
 /** An assessment as JSON fields, in the stable shape described by assessment.schema.json. */
 public final class AssessmentJson {
@@ -21,6 +23,9 @@ public final class AssessmentJson {
         out.put("arrangement", fields("id", a.arrangement().id(), "title", a.arrangement().title(),
                 "status", a.arrangement().status(), "features", a.arrangement().features(),
                 "contradictions", a.arrangement().contradictions()));
+        out.put("workedOut", a.workedOut().stream().map(w -> fields("finding", w.finding().map(WorkedOut.Found::id).orElse(null),
+                "answer", w.finding().map(f -> JobFile.value(f.answer())).orElse(null), "grade", w.grade().word(), "says", w.says(),
+                "sums", w.sums())).toList());
         out.put("causes", a.causes().stream().map(c -> fields("id", c.id(), "title", c.cause().title(),
                 "status", c.status(), "decibans", rounded(c.decibans()), "probability", rounded(c.probability()),
                 "evidence", c.evidence().stream().map(AssessmentJson::evidence).toList())).toList());

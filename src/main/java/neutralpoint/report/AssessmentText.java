@@ -37,6 +37,7 @@ public final class AssessmentText {
                 + Math.round(c.probability() * 100) + " in 100)", ""));
         a.verdict().because().stream().limit(REASONS).forEach(b -> line("- " + b, "  "));
         a.verdict().chief().ifPresent(this::evidence);
+        readings(a);
         if (!a.worthShowing(0.1).isEmpty()) {
             heading("What stands first");
         }
@@ -61,6 +62,15 @@ public final class AssessmentText {
         } else {
             next.forEach(q -> line("- " + q.finding().ask() + " (" + q.finding().minutes() + " min; "
                     + (q.changesCourse() > 0 ? "could change the course" : "would not change the course") + ")", "  "));
+        }
+    }
+
+    private void readings(Assessment a) {
+        if (!a.workedOut().isEmpty()) {
+            heading("From the readings");
+            a.workedOut().forEach(w -> line(String.format("%-4s  %s", w.grade().word(), w.says()), "      "));
+            a.disagreements().forEach(w -> line("- look again: your answer to " + w.finding().orElseThrow().id()
+                    + " differs from this: " + w.says(), "  "));
         }
     }
 

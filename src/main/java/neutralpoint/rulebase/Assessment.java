@@ -10,16 +10,22 @@ import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Handling;
 import neutralpoint.catalogue.Method;
 import neutralpoint.catalogue.Phase;
+import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.Evidence;
+import neutralpoint.workings.WorkedOut;
 
 /**
  * Everything concluded from one job. Immutable; every view is made of it.
  *
+ * @param known     the job with what was worked out from its readings put in where nothing was answered by hand
+ * @param workedOut what its readings add up to
  * @param cleansing how to cleanse, when the course or a step of the order does
  */
-public record Assessment(Job job, List<StopFound> stops, System arrangement, List<CauseStanding> causes,
+public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<StopFound> stops, System arrangement, List<CauseStanding> causes,
         Verdict verdict, Optional<Cleansing> cleansing, List<Step> order, List<Caution> cautions) {
+    /** Degrees by which two readings of the same thing may differ. */
+    private static final double READING_ERROR = 3;
 
     /** A red line that stands, and what to do now. */
     public record StopFound(String id, String title, String action, String because, String course) {}
@@ -105,7 +111,20 @@ public record Assessment(Job job, List<StopFound> stops, System arrangement, Lis
 
     /** The same conclusions for a job that differs only in what was left open. */
     public Assessment withJob(Job other) {
-        return new Assessment(other, stops, arrangement, causes, verdict, cleansing, order, cautions);
+        return new Assessment(other, Survey.complete(other, workedOut), workedOut, stops, arrangement, causes, verdict, cleansing, order, cautions);
+    }
+
+    /** Where an answer given by hand and the readings say different things; the answer stands until it is changed. */
+    public List<WorkedOut> disagreements() {
+        return workedOut.stream().filter(w -> w.finding().map(f -> job.answer(f.id()).map(a -> differs(a, f.answer())).orElse(false))
+                .orElse(false)).toList();
+    }
+
+    private static boolean differs(Answer given, Answer workedOut) {
+        if (given instanceof Answer.Reading a && workedOut instanceof Answer.Reading b) {
+            return Math.abs(a.value() - b.value()) > READING_ERROR;
+        }
+        return !given.equals(Answer.NOT_CHECKED) && !given.equals(workedOut);
     }
 
     /** Causes that something speaks for and that are at least this likely, best first. */

@@ -32,6 +32,7 @@ import neutralpoint.rulebase.fact.Standing;
 import neutralpoint.rulebase.fact.Stop;
 import neutralpoint.rulebase.fact.Strength;
 import neutralpoint.rulebase.fact.Work;
+import neutralpoint.workings.WorkedOut;
 
 /** Judges a job. One assessment is a pure function of the job's answers: a fresh session each time. */
 public final class Assessor {
@@ -68,14 +69,16 @@ public final class Assessor {
 
     private Assessment assess(Job job, Session session) {
         UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
-        session.tell(Facts.of(job, catalogue));
+        List<WorkedOut> workedOut = Survey.workOut(job, session);
+        Job known = Survey.complete(job, workedOut);
+        session.tell(Facts.of(known, catalogue));
         Assessment.System system = new ArrangementWeighing(catalogue, family)
                 .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
         session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
 
         List<Assessment.CauseStanding> ranked = causes(session, system, family);
         session.tell(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
-        ChiefCause chief = ChiefCause.of(job, ranked, session.all(LeadsTo.class));
+        ChiefCause chief = ChiefCause.of(known, ranked, session.all(LeadsTo.class));
         List<Assessment.CauseStanding> causes = chief.first(ranked);
         session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
 
@@ -88,7 +91,7 @@ public final class Assessor {
         if (!order.isEmpty()) {
             order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
         }
-        return new Assessment(job, stops.stream().map(Assessor::stop).toList(), system, causes, verdict,
+        return new Assessment(job, known, workedOut, stops.stream().map(Assessor::stop).toList(), system, causes, verdict,
                 cleansing(methods, verdict, order), order, cautions(session));
     }
 

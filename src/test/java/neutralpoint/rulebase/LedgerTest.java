@@ -116,7 +116,8 @@ class LedgerTest {
     /** Where a cause with even odds to begin with stands, on a system where it can be. */
     private static Assessment.CauseStanding standing(List<Derived<Evidence>> evidence) {
         Cause cause = new Cause(CAUSE, "A cause", "", 0, List.of(), "valve-repair", Phase.FLOW, "", List.of(), "", "");
-        Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
+                Map.of());
         Assessment.System system = new Assessment.System("", "", "", List.of(), List.of(), 1, Set.of(), Set.of());
         return CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, Explained.NOTHING).get(0);
     }

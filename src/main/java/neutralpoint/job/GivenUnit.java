@@ -1,4 +1,4 @@
-package neutralpoint.catalogue;
+package neutralpoint.job;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -8,29 +8,32 @@ import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Where;
 
-/** A reading given in a unit of its own, brought to the unit its finding is catalogued with. */
-final class GivenUnit {
+/** A reading given in a unit of its own, brought to the unit it is kept in. */
+public final class GivenUnit {
     private static final int SIGNIFICANT = 3;
 
     private GivenUnit() {}
 
     /**
-     * The value in the finding's unit: as it stands if only the spelling differs, otherwise converted and rounded to
-     * three figures, or to whole units where that is finer. A unit that cannot be is refused with one sentence.
+     * The quantity in the wanted unit: as it stands if it has none or only the spelling differs, otherwise converted
+     * and rounded to three figures, or to whole units where that is finer. A unit that cannot be is refused with one
+     * sentence.
+     *
+     * @param what what is read, for the message
      */
-    static double inUnitOf(Finding finding, double value, String unit, Where where) {
-        if (Units.plain(unit).equals(Units.plain(finding.unit())) || !Double.isFinite(value)) {
+    public static double in(String wanted, Quantity q, String what, Where where) {
+        double value = q.value();
+        if (q.unit().isEmpty() || Units.plain(q.unit()).equals(Units.plain(wanted)) || !Double.isFinite(value)) {
             return value;
         }
-        double converted = Units.convert(value, unit, finding.unit())
-                .orElseThrow(() -> new BadInput(where, "\"" + finding.id() + "\" is read in " + finding.unit() + ", "
-                        + wrong(finding, unit)));
+        double converted = Units.convert(value, q.unit(), wanted)
+                .orElseThrow(() -> new BadInput(where, "\"" + what + "\" is read in " + wanted + ", " + wrong(wanted, q.unit())));
         return converted == value ? value : rounded(converted);
     }
 
-    private static String wrong(Finding finding, String unit) {
-        List<String> alike = Units.alike(finding.unit());
-        String right = "give it in " + (alike.isEmpty() ? finding.unit() : String.join(", ", alike)) + ".";
+    private static String wrong(String wanted, String unit) {
+        List<String> alike = Units.alike(wanted);
+        String right = "give it in " + (alike.isEmpty() ? wanted : String.join(", ", alike)) + ".";
         return Units.kind(unit)
                 .map(kind -> "not in " + unit + ", which measures " + kind.words() + "; " + right)
                 .orElseGet(() -> "and \"" + unit + "\" is not a unit known here; "

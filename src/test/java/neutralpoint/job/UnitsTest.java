@@ -1,4 +1,4 @@
-package neutralpoint.catalogue;
+package neutralpoint.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;

@@ -1,0 +1,6 @@
+package neutralpoint.report;
+
+/** Something that takes up rows of a drawing. */
+sealed interface Band permits Stub, Rung {
+    int height();
+}

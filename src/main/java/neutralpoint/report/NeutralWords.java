@@ -1,0 +1,68 @@
+package neutralpoint.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What lies above and what below static pressure when the pump runs, in words. */
+final class NeutralWords {
+    private NeutralWords() {}
+
+    static String of(Sketch sketch, int width) {
+        List<String> lines = new ArrayList<>();
+        if (sketch.order().stream().anyMatch(sketch::inCase)) {
+            lines.add("▪ inside the boiler's case");
+        }
+        Optional<Part> neutral = sketch.neutralPoint();
+        if (neutral.isEmpty()) {
+            lines.add("No cold feed or vessel is shown, so the neutral point cannot be marked.");
+        } else {
+            lines.add("◆ NEUTRAL POINT: " + joins(neutral.get()) + "; the pump leaves the pressure here at static.");
+            lines.addAll(sketch.order().contains(Part.PUMP) ? sides(sketch, neutral.get())
+                    : List.of("No pump is shown; the pressure is static everywhere."));
+        }
+        if (sketch.order().contains(Part.VESSEL_TEE) && neutral.filter(p -> p != Part.VESSEL_TEE).isPresent()) {
+            lines.add("An open feed and a vessel are both shown. A system has one or the other: find out which is joined.");
+        }
+        return lines.stream().map(line -> Wrap.to(width, "", "  ", line) + "\n").collect(Collectors.joining());
+    }
+
+    private static String joins(Part neutral) {
+        return switch (neutral) {
+            case VESSEL_TEE -> "the expansion vessel joins";
+            case CYLINDER -> "the cistern's cold feed joins in the cylinder";
+            default -> "the cold feed joins";
+        };
+    }
+
+    private static List<String> sides(Sketch sketch, Part neutral) {
+        List<Part> above = between(sketch.order(), Part.PUMP, neutral);
+        List<Part> below = between(sketch.order(), neutral, Part.PUMP);
+        List<String> lines = new ArrayList<>();
+        lines.add("Above static while the pump runs, from its outlet to ◆: " + names(sketch, above) + ".");
+        lines.add("Below static, from ◆ to the pump's inlet: " + names(sketch, below) + ".");
+        if (above.contains(Part.VENT_TEE)) {
+            lines.add("Water rises in the vent by the pump head lost between the vent tee and ◆; little when they are close.");
+        }
+        if (below.contains(Part.VENT_TEE)) {
+            lines.add("Water falls in the vent by the pump head lost between ◆ and the vent tee; much of it draws in air.");
+        }
+        return lines;
+    }
+
+    /** Parts that water meets between two others, going round. */
+    static List<Part> between(List<Part> order, Part from, Part to) {
+        List<Part> met = new ArrayList<>();
+        for (int i = order.indexOf(from) + 1; order.get(i % order.size()) != to; i++) {
+            met.add(order.get(i % order.size()));
+        }
+        return List.copyOf(met);
+    }
+
+    private static String names(Sketch sketch, List<Part> parts) {
+        Labels labels = new Labels(sketch, false);
+        return parts.isEmpty() ? "only the pipe between them"
+                : parts.stream().map(part -> part == Part.BOILER ? "boiler" : labels.name(part)).collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,125 @@
+package neutralpoint.report;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A labelled line diagram of a heating system. The boiler stands at the bottom, its flow rises on the left and its
+ * return falls on the right; radiators and cylinder are rungs between the two, and the loft is at the top.
+ */
+public final class SystemDrawing {
+    /** The narrowest and the widest drawing, in columns. */
+    public static final int NARROWEST = 60;
+    public static final int WIDEST = 120;
+
+    private static final int ROOM_FOR_FULL_NAMES = 80;
+
+    private SystemDrawing() {}
+
+    /**
+     * The drawing, with what the neutral point means for this system in words below it.
+     *
+     * @param width in columns, 60 to 120; no line is longer
+     * @param plain true for plain characters only, sign for sign the same drawing
+     * @throws IllegalArgumentException if the width is out of range
+     */
+    public static String of(Sketch sketch, int width, boolean plain) {
+        if (width < NARROWEST || width > WIDEST) {
+            throw new IllegalArgumentException("the width " + width + " must be from 60 to 120 columns.");
+        }
+        String drawing = picture(sketch, width) + "\n" + NeutralWords.of(sketch, width);
+        return plain ? Canvas.plain(drawing) : drawing;
+    }
+
+    static Labels labels(Sketch sketch, int width) {
+        return new Labels(sketch, width >= ROOM_FOR_FULL_NAMES);
+    }
+
+    /** The drawing without the words below it. */
+    static String picture(Sketch sketch, int width) {
+        Labels labels = labels(sketch, width);
+        Frame frame = Frame.of(sketch, width);
+        Layout layout = Layout.of(labels, frame);
+        Loft loft = new Loft(frame, labels);
+        List<String> boiler = boilerWords(labels, frame);
+        int ladderTop = loft.height();
+        int commonTop = ladderTop + layout.ladderHeight();
+        int boilerTop = commonTop + layout.commonHeight();
+        Canvas canvas = new Canvas(boilerTop + boiler.size() + 1, width);
+        Map<Part, Integer> rows = new EnumMap<>(Part.class);
+        int top = drawLadder(canvas, layout, ladderTop, rows);
+        drawStubs(canvas, layout.flow(), boilerTop, frame.flow(), rows);
+        drawStubs(canvas, layout.back(), boilerTop, frame.back(), rows);
+        drawBoiler(canvas, boiler, boilerTop, frame);
+        canvas.standing(frame.flow(), top, boilerTop);
+        canvas.standing(frame.back(), top, boilerTop);
+        loft.draw(canvas, rows);
+        return canvas.text();
+    }
+
+    /** Draws the rungs and what lies between them from the top down; the answer is the row of the highest pipe. */
+    private static int drawLadder(Canvas canvas, Layout layout, int from, Map<Part, Integer> rows) {
+        Frame frame = layout.frame();
+        if (layout.ladder().isEmpty()) {
+            canvas.put(from, frame.flow(), "╭");
+            canvas.put(from, frame.back(), "╮");
+            canvas.level(from, frame.flow() + 1, frame.back() - 1);
+            return from;
+        }
+        int row = from;
+        int top = -1;
+        List<Band> downwards = new ArrayList<>(layout.ladder());
+        Collections.reverse(downwards);
+        for (Band band : downwards) {
+            if (band instanceof Rung rung) {
+                rung.draw(canvas, row, frame);
+                rows.put(rung.part(), row + rung.pipeRow() + Rung.feedBelowPipe());
+                top = top < 0 ? row + rung.pipeRow() : top;
+            } else if (band instanceof Stub stub) {
+                stub.draw(canvas, row, frame.flow());
+                rows.put(stub.part(), row + stub.anchor());
+            }
+            row += band.height();
+        }
+        return top;
+    }
+
+    private static void drawStubs(Canvas canvas, List<Stub> upwards, int bottom, int pipe, Map<Part, Integer> rows) {
+        int row = bottom;
+        for (Stub stub : upwards) {
+            row -= stub.height();
+            stub.draw(canvas, row, pipe);
+            rows.put(stub.part(), row + stub.anchor());
+        }
+    }
+
+    private static List<String> boilerWords(Labels labels, Frame frame) {
+        List<String> words = new ArrayList<>(labels.of(Part.BOILER, "", frame.back() - frame.flow() - 14));
+        switch (labels.sketch().system()) {
+            case "combination-boiler" -> words.add("diverter and plate inside");
+            case "solid-fuel" -> words.add("heat-leak radiator, no valves");
+            default -> { }
+        }
+        return words;
+    }
+
+    private static void drawBoiler(Canvas canvas, List<String> words, int row, Frame frame) {
+        int inside = 2 + Math.max(14, words.stream().mapToInt(String::length).max().orElse(0));
+        int left = frame.middle() - inside / 2 - 1;
+        int right = left + inside + 1;
+        canvas.put(row - 1, left, "╭" + "─".repeat(inside) + "╮");
+        for (int i = 0; i < words.size(); i++) {
+            int before = (inside - words.get(i).length()) / 2;
+            String text = " ".repeat(before) + words.get(i) + " ".repeat(inside - before - words.get(i).length());
+            canvas.put(row + i, left, (i == 0 ? "┤" : "│") + text + (i == 0 ? "├" : "│"));
+        }
+        canvas.put(row + words.size(), left, "╰" + "─".repeat(inside) + "╯");
+        canvas.put(row, frame.flow(), "╰──◄");
+        canvas.level(row, frame.flow() + 4, left - 1);
+        canvas.put(row, frame.back() - 3, "◄──╯");
+        canvas.level(row, right + 1, frame.back() - 4);
+    }
+}

@@ -1,0 +1,72 @@
+package neutralpoint.rulebase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+import neutralpoint.rulebase.fact.PipeLeg;
+import neutralpoint.rulebase.fact.Reads;
+import neutralpoint.rulebase.fact.Surveyed;
+import neutralpoint.workings.SurveyedRadiator;
+import neutralpoint.workings.WorkedOut;
+import neutralpoint.workings.Workings;
+
+/** A job's readings before the rules weigh anything: the sums of each, and what survey rules read in all radiators together. */
+final class Survey {
+    /** With fewer radiators read at top, base and both tails there is no pattern to see. */
+    private static final int FEWEST = 4;
+
+    private Survey() {}
+
+    /** Tells the survey rules of the radiators and gives all that is worked out. */
+    static List<WorkedOut> workOut(Job job, Session session) {
+        List<SurveyedRadiator> survey = SurveyedRadiator.of(job);
+        List<WorkedOut> out = new ArrayList<>(Workings.of(job, survey));
+        List<SurveyedRadiator> complete = survey.stream().filter(r -> r.dropKelvin().isPresent()).toList();
+        if (complete.size() >= FEWEST) {
+            session.tell(legs(complete));
+            session.tell(complete.stream().map(Survey::fact).toList());
+            out.addAll(patterns(session.all(Reads.class)));
+        }
+        return List.copyOf(out);
+    }
+
+    /** The job with everything worked out put in, except where the engineer's own answer stands. */
+    static Job complete(Job job, List<WorkedOut> workedOut) {
+        Job known = job;
+        for (WorkedOut w : workedOut) {
+            if (w.finding().isPresent() && !isAnswered(job, w.finding().get().id())) {
+                known = known.with(w.finding().get().id(), w.finding().get().answer());
+            }
+        }
+        return known;
+    }
+
+    private static boolean isAnswered(Job job, String finding) {
+        return job.answer(finding).map(a -> !a.equals(Answer.NOT_CHECKED)).orElse(false);
+    }
+
+    private static List<PipeLeg> legs(List<SurveyedRadiator> survey) {
+        Map<String, Long> sizes = survey.stream().map(r -> r.radiator().leg()).filter(leg -> !leg.isEmpty())
+                .collect(Collectors.groupingBy(leg -> leg, TreeMap::new, Collectors.counting()));
+        return sizes.entrySet().stream().filter(e -> e.getValue() >= 2).map(e -> new PipeLeg(e.getKey())).toList();
+    }
+
+    private static Surveyed fact(SurveyedRadiator r) {
+        return new Surveyed(r.name(), r.radiator().floor(), r.radiator().leg(), r.isOld(), r.reach(), r.stateWord(),
+                r.dropKelvin().getAsDouble());
+    }
+
+    /** One finding for each that is read, with all its answers; a survey in which nothing is read says so too. */
+    private static List<WorkedOut> patterns(List<Derived<Reads>> reads) {
+        List<String> answers = reads.stream().map(r -> r.fact().answer()).distinct().toList();
+        List<String> sums = reads.stream().map(r -> r.rule().says() + " " + r.rule().because()).toList();
+        String says = answers.isEmpty() ? "No pattern over the whole house."
+                : "Pattern: " + reads.stream().map(r -> r.fact().answer().replace('-', ' ')).distinct().collect(Collectors.joining("; ")) + ".";
+        return List.of(new WorkedOut(java.util.Optional.of(new WorkedOut.Found("survey-pattern", new Answer.Several(answers))),
+                answers.isEmpty() ? WorkedOut.Grade.PASS : WorkedOut.Grade.WARN, says, sums));
+    }
+}

@@ -1,0 +1,197 @@
+package neutralpoint.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import neutralpoint.Shared;
+import neutralpoint.catalogue.ArrangementKind;
+import org.apache.commons.lang3.StringUtils;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** A drawing an engineer recognises: parts in the order water meets them, and the neutral point where feed or vessel joins. */
+class SystemDrawingTest {
+    private static final Path GOLDEN = Path.of("src/test/resources/drawings");
+    private static final List<Integer> WIDTHS = List.of(60, 80, 120);
+    private static final int TRIES_EACH = 60;
+
+    private static List<String> systems() {
+        return Shared.CATALOGUE.systems().stream().map(ArrangementKind::id).toList();
+    }
+
+    private static List<String> features() {
+        return Shared.CATALOGUE.features().stream().map(ArrangementKind::id).toList();
+    }
+
+    /** The drawings that were looked at and found right; a file is named after system, features and width. */
+    @TestFactory
+    Stream<DynamicTest> drawnAsLookedAt() throws IOException {
+        List<Path> files = Shared.files(GOLDEN.toString(), ".txt");
+        List<String> names = files.stream().map(f -> f.getFileName().toString()).toList();
+        assertThat(names).containsAll(systems().stream()
+                .flatMap(s -> WIDTHS.stream().map(w -> s + "." + w + ".txt")).toList());
+        return files.stream().map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
+            List<String> name = List.of(file.getFileName().toString().split("\\."));
+            List<String> kinds = List.of(name.get(0).split("\\+"));
+            Sketch sketch = Sketch.usual(kinds.get(0), Set.copyOf(kinds.subList(1, kinds.size())));
+            assertThat(SystemDrawing.of(sketch, Integer.parseInt(name.get(1)), false)).isEqualTo(Files.readString(file));
+        }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> nothingOverlapsAndEachPartIsNamedOnceInAnyOrder() {
+        return systems().stream().map(system -> DynamicTest.dynamicTest(system, () -> {
+            for (int seed = 0; seed < TRIES_EACH; seed++) {
+                Sketch sketch = random(system, new Random(seed));
+                for (int width : List.of(60, 67, 80, 120)) {
+                    requireSound(sketch, width, "seed " + seed + ", width " + width + ", " + sketch);
+                }
+            }
+        }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> theUsualOrderCanBeDrawnWithEveryPairOfFeatures() {
+        return systems().stream().map(system -> DynamicTest.dynamicTest(system, () -> {
+            for (String one : features()) {
+                for (String other : features()) {
+                    Sketch sketch = Sketch.usual(system, new HashSet<>(List.of(one, other)));
+                    WIDTHS.forEach(width -> requireSound(sketch, width, width + " " + sketch));
+                }
+            }
+        }));
+    }
+
+    private static void requireSound(Sketch sketch, int width, String about) {
+        String drawing = SystemDrawing.of(sketch, width, false);
+        assertThat(drawing.lines()).as(about).allMatch(line -> line.length() <= width);
+        String picture = SystemDrawing.picture(sketch, width);
+        for (Part part : sketch.order()) {
+            String name = SystemDrawing.labels(sketch, width).name(part);
+            assertThat(StringUtils.countMatches(picture, name)).as(name + ": " + about + "\n" + picture).isEqualTo(1);
+        }
+        assertThat(StringUtils.countMatches(picture, Labels.NEUTRAL)).as(about)
+                .isEqualTo(sketch.neutralPoint().isPresent() ? 1 : 0);
+        assertThat(StringUtils.countMatches(picture, "(not")).as(about)
+                .isEqualTo((int) sketch.order().stream().filter(sketch.unknown()::contains).count());
+    }
+
+    private static Sketch random(String system, Random random) {
+        List<Part> parts = new ArrayList<>(EnumSet.complementOf(EnumSet.of(Part.BOILER)));
+        parts.removeIf(part -> random.nextInt(6) == 0);
+        parts.removeAll(random.nextBoolean() ? List.of(Part.COMBINED_TEE) : List.of(Part.FEED_TEE, Part.VENT_TEE));
+        Collections.shuffle(parts, random);
+        parts.add(0, Part.BOILER);
+        Map<Part, String> figures = new EnumMap<>(Part.class);
+        Set<Part> unknown = EnumSet.noneOf(Part.class);
+        for (Part part : Part.values()) {
+            if (random.nextInt(3) == 0) {
+                figures.put(part, random.nextBoolean() ? "0.9 bar" : "450 mm above the water line, and measured with care");
+            }
+            if (random.nextInt(4) == 0) {
+                unknown.add(part);
+            }
+        }
+        Set<String> features = new HashSet<>(features());
+        features.removeIf(feature -> random.nextInt(3) != 0);
+        List<String> floors = List.of("second floor", "first floor", "ground floor", "basement").subList(0, random.nextInt(5));
+        return new Sketch(system, features, parts, floors, figures, unknown);
+    }
+
+    /** Textbook order boiler, vent, feed, pump: all the circuit stands above static, and only the pump's suction at it. */
+    @Test
+    void withTheFeedJustBeforeThePumpAllIsAboveStatic() {
+        String words = onOneLine(SystemDrawing.of(Sketch.usual("open-vented-separate", Set.of("y-plan")), 80, false));
+        assertThat(words).contains("from its outlet to ◆: three-port valve, cylinder, radiators, boiler, vent tee.")
+                .contains("Below static, from ◆ to the pump's inlet: only the pipe between them.")
+                .contains("Water rises in the vent");
+    }
+
+    /** The same house with the pump between boiler and tees pumps nothing above static before the feed but the vent. */
+    @Test
+    void withThePumpBeforeTheTeesTheRadiatorsAreBelowStatic() {
+        Sketch wrong = Sketch.usual("open-vented-separate", Set.of()).withOrder(List.of(Part.BOILER, Part.PUMP, Part.FEED_TEE,
+                Part.VENT_TEE, Part.CYLINDER, Part.RADIATORS));
+        assertThat(onOneLine(SystemDrawing.of(wrong, 80, false)))
+                .contains("Below static, from ◆ to the pump's inlet: vent tee, cylinder, radiators, boiler.")
+                .contains("Water falls in the vent");
+    }
+
+    @Test
+    void anOpenFeedOnASealedSystemIsPointedOut() {
+        Sketch trap = Sketch.usual("converted-to-sealed", Set.of()).withOrder(List.of(Part.BOILER, Part.FEED_TEE, Part.VESSEL_TEE,
+                Part.PUMP, Part.RADIATORS));
+        assertThat(trap.neutralPoint()).contains(Part.FEED_TEE);
+        assertThat(onOneLine(SystemDrawing.of(trap, 80, false))).contains("An open feed and a vessel are both shown.");
+    }
+
+    @Test
+    void withoutFeedVesselOrPumpTheWordsSaySo() {
+        Sketch bare = Sketch.usual("sealed-separate", Set.of());
+        assertThat(SystemDrawing.of(bare.withOrder(List.of(Part.BOILER, Part.PUMP)), 80, false))
+                .contains("the neutral point cannot be marked").contains("▲");
+        assertThat(SystemDrawing.of(bare.withOrder(List.of(Part.BOILER, Part.VESSEL_TEE)), 80, false))
+                .contains("the pressure is static everywhere");
+    }
+
+    @Test
+    void whatWasNotSeenAndWhatWasMeasuredStandBesideThePart() {
+        Sketch sketch = Sketch.usual("sealed-separate", Set.of()).withUnknown(Set.of(Part.PUMP)).withFigures(Map.of(Part.GAUGE, "0.9 bar"));
+        assertThat(SystemDrawing.of(sketch, 60, false)).contains("? pump (not seen)").containsPattern("gauge[^\n]*\n[^\n]*0\\.9 bar");
+    }
+
+    @TestFactory
+    Stream<DynamicTest> plainIsTheSameSignForSign() {
+        return systems().stream().map(system -> DynamicTest.dynamicTest(system, () -> {
+            Sketch sketch = Sketch.usual(system, Set.copyOf(features()));
+            String drawn = SystemDrawing.of(sketch, 80, false);
+            String plain = SystemDrawing.of(sketch, 80, true);
+            assertThat(plain).hasSameSizeAs(drawn).matches(s -> s.chars().allMatch(c -> c < 128), "plain characters only");
+            for (int i = 0; i < drawn.length(); i++) {
+                if (drawn.charAt(i) < 128) {
+                    assertThat(plain.charAt(i)).isEqualTo(drawn.charAt(i));
+                }
+            }
+        }));
+    }
+
+    @Test
+    void whatCannotBeDrawnIsRefused() {
+        Sketch sketch = Sketch.usual("sealed-separate", Set.of());
+        assertThatThrownBy(() -> SystemDrawing.of(sketch, 59, false)).hasMessage("the width 59 must be from 60 to 120 columns.");
+        assertThatThrownBy(() -> SystemDrawing.of(sketch, 121, false)).hasMessageContaining("121");
+        assertThatThrownBy(() -> Sketch.usual("steam", Set.of())).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("steam");
+        assertThatThrownBy(() -> sketch.withOrder(List.of(Part.PUMP))).hasMessageContaining("begin with the boiler");
+        assertThatThrownBy(() -> sketch.withOrder(List.of(Part.BOILER, Part.PUMP, Part.PUMP))).hasMessageContaining("each part once");
+        assertThatThrownBy(() -> sketch.withOrder(List.of(Part.BOILER, Part.COMBINED_TEE, Part.FEED_TEE))).hasMessageContaining("not both");
+        assertThatThrownBy(() -> sketch.withFigures(Map.of(Part.PUMP, "a\nb"))).hasMessageContaining("1 to 60 characters on one line");
+    }
+
+    @Test
+    void theSheetRefusesToDrawOverSomething() {
+        Canvas canvas = new Canvas(1, 5);
+        canvas.put(0, 1, "│");
+        canvas.level(0, 0, 2);
+        assertThat(canvas.text()).isEqualTo("─│─\n");
+        assertThatThrownBy(() -> canvas.put(0, 2, "x")).isInstanceOf(IllegalStateException.class).hasMessageContaining("would cover");
+        assertThatThrownBy(() -> canvas.put(0, 4, "xy")).isInstanceOf(IllegalStateException.class).hasMessageContaining("off the sheet");
+    }
+
+    private static String onOneLine(String drawing) {
+        return drawing.replaceAll("\\s+", " ");
+    }
+}
