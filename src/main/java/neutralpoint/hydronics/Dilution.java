@@ -51,7 +51,7 @@ public final class Dilution {
      * @param share share to be left, 1e-9 to 1
      */
     public static double turnoversToShare(double share) {
-        return -Math.log(Bounds.within("share", share, LEAST_SHARE, 1)) + 0.0;
+        return Math.log(1 / Bounds.within("share", share, LEAST_SHARE, 1));
     }
 
     /**

@@ -75,7 +75,10 @@ public final class Langelier {
 
     /** @param flowCelsius temperature of the hottest water, 0 to 100 °C */
     public static Saturation saturation(Analysis water, double flowCelsius) {
-        double index = index(water, flowCelsius);
+        return saturation(index(water, flowCelsius));
+    }
+
+    static Saturation saturation(double index) {
         if (index > BALANCE) {
             return Saturation.LAYS_DOWN_SCALE;
         }

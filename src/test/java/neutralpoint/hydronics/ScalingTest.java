@@ -60,6 +60,15 @@ class ScalingTest {
     }
 
     @Test
+    void halfAUnitEitherSideOfZeroIsBalance() {
+        // Common practice, no source.
+        assertThat(Langelier.saturation(0.5)).isEqualTo(Saturation.NEAR_BALANCE);
+        assertThat(Langelier.saturation(0.51)).isEqualTo(Saturation.LAYS_DOWN_SCALE);
+        assertThat(Langelier.saturation(-0.5)).isEqualTo(Saturation.NEAR_BALANCE);
+        assertThat(Langelier.saturation(-0.51)).isEqualTo(Saturation.DISSOLVES_SCALE);
+    }
+
+    @Test
     void theBandsOfTheRyznarIndexMeetAtSixSevenAndEight() {
         assertThat(Langelier.tendency(5.99)).isEqualTo(Tendency.SCALE_GROWS);
         assertThat(Langelier.tendency(6)).isEqualTo(Tendency.LITTLE_EITHER_WAY);
