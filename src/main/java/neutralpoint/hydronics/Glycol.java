@@ -3,7 +3,8 @@ package neutralpoint.hydronics;
 /**
  * Antifreeze of glycol and water, the glycol's share given by volume as it is poured. Good for reckoning an expansion
  * vessel or a flow, not for more: the tables are rounded from the published fit for pure glycols (International
- * Institute of Refrigeration, Properties of Secondary Working Fluids, 2010), volume share turned into mass share with
+ * Institute of Refrigeration, Properties of Secondary Working Fluids, 2010; its coefficients read in open-source code
+ * that cites it, not in the book), volume share turned into mass share with
  * densities at 20 °C of 1036 (propylene), 1113 (ethylene) and 998.2 kg/m³ (water), which are from memory. Another
  * handbook differs by up to 0.5 % in density and 1.7 K in freezing point for propylene glycol; for the rest the
  * uncertainties given are estimates from memory. The inhibitors of a product on the shelf shift all values as much
