@@ -3,12 +3,13 @@ package neutralpoint.hydronics;
 /**
  * Antifreeze of glycol and water, the glycol's share given by volume as it is poured. Good for reckoning an expansion
  * vessel or a flow, not for more: the tables are rounded from the published fit for pure glycols (International
- * Institute of Refrigeration, Properties of Secondary Working Fluids, 2010), volume share turned into mass share with
- * densities at 20 °C of 1036 (propylene), 1113 (ethylene) and 998.2 kg/m³ (water), which are from memory. Against other
- * handbooks they differ by up to 0.5 % in density, 2 % in heat capacity, 0.5 percentage points in expansion and 1.5 K
- * in freezing point (from memory); the inhibitors of a product on the shelf shift them as much again, and its own data
- * sheet comes first. A share of 0 is exactly {@link Water} at 2 bar absolute. Every function throws
- * IllegalArgumentException outside its valid range.
+ * Institute of Refrigeration, Properties of Secondary Working Fluids, 2010; its coefficients read in open-source code
+ * that cites it, not in the book), volume share turned into mass share with
+ * densities at 20 °C of 1036 (propylene), 1113 (ethylene) and 998.2 kg/m³ (water), which are from memory. Another
+ * handbook differs by up to 0.5 % in density and 1.7 K in freezing point for propylene glycol; for the rest the
+ * uncertainties given are estimates from memory. The inhibitors of a product on the shelf shift all values as much
+ * again, and its own data sheet comes first. A share of 0 is exactly {@link Water} at 2 bar absolute. Every function
+ * throws IllegalArgumentException outside its valid range.
  */
 public enum Glycol {
     /** Propane-1,2-diol: the one for houses, as it is not poisonous. */
