@@ -93,7 +93,9 @@ public record PumpCurve(List<Point> points) {
     }
 
     private DoubleUnaryOperator curve() {
-        return MonotoneCurve.through(all(Point::flowLitresPerMinute), all(Point::headMetres));
+        DoubleUnaryOperator curve = MonotoneCurve.through(all(Point::flowLitresPerMinute), all(Point::headMetres));
+        // Rounding must not take the head below zero just before the end.
+        return flow -> Math.max(0, curve.applyAsDouble(flow));
     }
 
     private double[] all(ToDoubleFunction<Point> coordinate) {

@@ -150,8 +150,8 @@ class PumpCurveTest {
             double most = pump.mostFlowLitresPerMinute();
             double before = pump.headMetres(0);
             for (int step = 1; step <= 200; step++) {
-                double head = pump.headMetres(most * step / 200);
-                assertThat(head).as("seed %d, %s at step %d", seed, pump, step).isBetween(-1e-9, before + 1e-9);
+                double head = pump.headMetres(most * (step / 200.0));
+                assertThat(head).as("seed %d, %s at step %d", seed, pump, step).isBetween(0.0, before + 1e-9);
                 before = head;
             }
             double resistance = Math.pow(10, -4 + 4 * random.nextDouble());
