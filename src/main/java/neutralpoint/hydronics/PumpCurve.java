@@ -106,7 +106,8 @@ public record PumpCurve(List<Point> points) {
         if (after.flowLitresPerMinute() <= before.flowLitresPerMinute() || after.headMetres() > before.headMetres()) {
             throw new IllegalArgumentException(String.format(Locale.ROOT,
                     "The point %s L/min, %s m follows %s L/min, %s m; flow must rise and head must not.",
-                    after.flowLitresPerMinute(), after.headMetres(), before.flowLitresPerMinute(), before.headMetres()));
+                    after.flowLitresPerMinute(), after.headMetres(),
+                    before.flowLitresPerMinute(), before.headMetres()));
         }
     }
 }

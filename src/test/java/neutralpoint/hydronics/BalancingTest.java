@@ -102,8 +102,8 @@ class BalancingTest {
      */
     @Test
     void withThePressureKnownReadingsTellTheTakeUp() {
-        Plan plan = Balancing.plan(List.of(read("hall", 1500, 70, 64.5), read("lounge", 1500, 70, 58), read("bedroom", 1000, 70, 55)),
-                11, OptionalDouble.of(20_000), WATER);
+        Plan plan = Balancing.plan(List.of(read("hall", 1500, 70, 64.5), read("lounge", 1500, 70, 58),
+                read("bedroom", 1000, 70, 55)), 11, OptionalDouble.of(20_000), WATER);
         Lockshield hall = target(plan, "hall").lockshield().orElseThrow();
         assertThat(hall.takeUpPascal()).isCloseTo(15_000, within(1e-9));
         // Kv 0.12017 · √(0.975 / 0.15) = 0.30637; in series with 1.2: 0.29685.
@@ -127,7 +127,8 @@ class BalancingTest {
     /** A cold radiator shows no drop either; what tells it from an over-fed one is that both its tails are cold. */
     @Test
     void aRadiatorWithBothTailsColdIsStarvedNotOverFed() {
-        Plan plan = plan(11, read("cold", 1000, 40, 40), read("tepid", 1000, 55, 30), read("hall", 1500, 70, 66), read("far", 1000, 70, 40));
+        Plan plan = plan(11, read("cold", 1000, 40, 40), read("tepid", 1000, 55, 30), read("hall", 1500, 70, 66),
+                read("far", 1000, 70, 40));
         assertThat(target(plan, "cold").feed()).isEqualTo(Feed.STARVED);
         assertThat(target(plan, "tepid").feed()).isEqualTo(Feed.STARVED);
         assertThat(target(plan, "tepid").adjustment()).isEqualTo(Adjustment.OPEN_FULLY);
@@ -150,7 +151,8 @@ class BalancingTest {
     /** With both, the pipes say which radiator is the index and what to take up; the readings say what to turn first. */
     @Test
     void readingsAndPipeLossesTogether() {
-        Plan plan = plan(11, both("far", 1000, 70, 60, 9000), both("middle", 1000, 70, 65, 5000), both("near", 1000, 70, 50, 3000));
+        Plan plan = plan(11, both("far", 1000, 70, 60, 9000), both("middle", 1000, 70, 65, 5000),
+                both("near", 1000, 70, 50, 3000));
         assertThat(plan.indexRadiator()).isEqualTo("far");
         assertThat(plan.order()).extracting(Target::name).containsExactly("middle", "near", "far");
         assertThat(plan.order()).extracting(Target::adjustment)
@@ -209,9 +211,10 @@ class BalancingTest {
     void theFarthestValidValuesHaveASetting() {
         for (Fluid fluid : List.of(new Fluid(500, 1e-6, 2000), new Fluid(1500, 1e-6, 5000))) {
             for (double drop : new double[] {5, 30}) {
-                Plan plan = Balancing.plan(List.of(piped("index", 1, 1e6), piped("level", 50_000, 1e6 - 1), piped("near", 1, 0)),
-                        drop, UNKNOWN, fluid);
-                assertThat(plan.order()).allSatisfy(t -> assertThat(t.lockshield().orElseThrow().indicativeTurns()).isBetween(0.0, 4.0));
+                Plan plan = Balancing.plan(List.of(piped("index", 1, 1e6), piped("level", 50_000, 1e6 - 1),
+                        piped("near", 1, 0)), drop, UNKNOWN, fluid);
+                assertThat(plan.order()).allSatisfy(
+                        t -> assertThat(t.lockshield().orElseThrow().indicativeTurns()).isBetween(0.0, 4.0));
             }
         }
     }

@@ -69,6 +69,13 @@ class CircuitTest {
         assertThat(new Circuit(leg, 20, SMOOTH, WATER).indexCircuit().leg().name()).isEqualTo("hall");
     }
 
+    /** A radiator that hangs on the tee itself loses no more than the tee does; it is still the radiator that is named. */
+    @Test
+    void theIndexCircuitIsARadiatorEvenRightAtTheTee() {
+        Leg tee = Leg.toTee("tee", 5, 20.2, 0, Leg.toRadiator("towel rail", 0, 13.6, 0, RADIATOR));
+        assertThat(new Circuit(tee, 11, SMOOTH, WATER).indexCircuit().leg().name()).isEqualTo("towel rail");
+    }
+
     @Test
     void oneMetreOfHeadOfHotWater() {
         assertThat(WATER.pascalPerMetreOfHead()).isCloseTo(9560.5, within(0.1));
@@ -80,7 +87,8 @@ class CircuitTest {
                 .withMessage("The leg stub serves nothing and leads nowhere; it must do one of both.");
         assertThatIllegalArgumentException().isThrownBy(() -> Leg.toRadiator(" ", 1, 13.6, 0, RADIATOR))
                 .withMessageContaining("blank");
-        assertThatIllegalArgumentException().isThrownBy(() -> new Circuit(Leg.toTee("boiler", 1, 20.2, 0, LOUNGE, BEDROOM, LOUNGE), 11, SMOOTH, WATER))
+        assertThatIllegalArgumentException().isThrownBy(
+                () -> new Circuit(Leg.toTee("boiler", 1, 20.2, 0, LOUNGE, BEDROOM, LOUNGE), 11, SMOOTH, WATER))
                 .withMessage("Two legs are named lounge; each must have a name of its own.");
         ValidRange.of("lengthMetres", 0, 5000, m -> Leg.toRadiator("x", m, 13.6, 0, RADIATOR));
         ValidRange.of("boreMillimetres", 1, 500, bore -> Leg.toRadiator("x", 1, bore, 0, RADIATOR));
@@ -88,7 +96,8 @@ class CircuitTest {
         ValidRange.of("watts", 0, 1e6, Leg.Heat::new);
         ValidRange.of("litresPerMinute", 0, 10_000, Leg.Flow::new);
         ValidRange.of("dropKelvin", 1, 60, drop -> new Circuit(LOUNGE, drop, SMOOTH, WATER));
-        ValidRange.of("roughnessMillimetres", 0, 13.6 / 20, rough -> new Circuit(Leg.toTee("boiler", 1, 20.2, 0, LOUNGE), 11, rough, WATER));
+        ValidRange.of("roughnessMillimetres", 0, 13.6 / 20,
+                rough -> new Circuit(Leg.toTee("boiler", 1, 20.2, 0, LOUNGE), 11, rough, WATER));
         ValidRange.of("densityKgPerCubicMetre", 500, 1500, rho -> new Fluid(rho, 1e-6, 4190));
         ValidRange.of("kinematicViscositySquareMetresPerSecond", 1e-7, 1e-4, nu -> new Fluid(1000, nu, 4190));
         ValidRange.of("specificHeatJoulesPerKgKelvin", 2000, 5000, heat -> new Fluid(1000, 1e-6, heat));
@@ -102,7 +111,8 @@ class CircuitTest {
         List<Double> flows = ParallelPaths.split(9, List.of(q -> 100 * q * q, q -> 400 * q * q));
         assertThat(flows.get(0)).isCloseTo(6, within(1e-8));
         assertThat(flows.get(1)).isCloseTo(3, within(1e-8));
-        assertThat(ParallelPaths.split(9, List.of(q -> 5 * q))).singleElement().satisfies(q -> assertThat(q).isCloseTo(9, within(1e-9)));
+        assertThat(ParallelPaths.split(9, List.of(q -> 5 * q))).singleElement()
+                .satisfies(q -> assertThat(q).isCloseTo(9, within(1e-9)));
         assertThat(ParallelPaths.split(0, List.of(q -> 5 * q, q -> q))).containsExactly(0.0, 0.0);
         assertThatIllegalArgumentException().isThrownBy(() -> ParallelPaths.split(9, List.of()))
                 .withMessageContaining("the number of paths is 0.0");

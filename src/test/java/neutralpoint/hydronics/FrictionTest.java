@@ -50,7 +50,7 @@ class FrictionTest {
         }
     }
 
-    /** Haaland (1983) gave an explicit formula that he found within 2 % of Colebrook, from Re 4000 up. */
+    /** Haaland (1983) gave an explicit formula within 2 % of Colebrook from Re 4000 up (from memory). */
     @Test
     void turbulentFlowStaysNearHaaland() {
         long seed = 20260101;

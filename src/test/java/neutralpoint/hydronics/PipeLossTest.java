@@ -56,19 +56,23 @@ class PipeLossTest {
                 })
                 .check("KV-01", (in, expected) -> assertThat(Kv.kv(number(in, "kg_h") / number(in, "rho"),
                         number(in, "dp_bar"), number(in, "rho"))).isCloseTo(expected.asDouble(), within(0.05)))
-                .check("KV-T", (in, expected) -> assertThat(Kv.kv(number(in, "kg_s") * 3.6, number(in, "dp_kPa") / 100, 1000))
+                .check("KV-T", (in, expected) -> assertThat(
+                        Kv.kv(number(in, "kg_s") * 3.6, number(in, "dp_kPa") / 100, 1000))
                         .isCloseTo(expected.asDouble(), within(0.06)))
-                .check("VEL-01", (in, expected) -> turnsAt(expected.asDouble(), VelocityVerdict.WITHIN_DESIGN, VelocityVerdict.BRISK))
+                .check("VEL-01", (in, expected) -> turnsAt(
+                        expected.asDouble(), VelocityVerdict.WITHIN_DESIGN, VelocityVerdict.BRISK))
                 .check("VEL-02", (in, expected) -> {
                     assertThat(VelocityVerdict.isSteep(expected.asDouble())).isFalse();
                     assertThat(VelocityVerdict.isSteep(expected.asDouble() + 1e-9)).isTrue();
                 })
-                .check("VEL-03", (in, expected) -> turnsAt(expected.asDouble(), VelocityVerdict.BRISK, VelocityVerdict.NOISY))
+                .check("VEL-03", (in, expected) -> turnsAt(
+                        expected.asDouble(), VelocityVerdict.BRISK, VelocityVerdict.NOISY))
                 .check("VEL-04", (in, expected) -> {
                     assertThat(VelocityVerdict.of(expected.asDouble() - 1e-9)).isEqualTo(VelocityVerdict.SLUGGISH);
                     assertThat(VelocityVerdict.of(expected.asDouble())).isEqualTo(VelocityVerdict.WITHIN_DESIGN);
                 })
-                .check("VEL-05", (in, expected) -> turnsAt(expected.asDouble(), VelocityVerdict.NOISY, VelocityVerdict.EROSIVE))
+                .check("VEL-05", (in, expected) -> turnsAt(
+                        expected.asDouble(), VelocityVerdict.NOISY, VelocityVerdict.EROSIVE))
                 .check("VEL-06", (in, expected) -> {
                     double from = expected.get(0).asDouble();
                     double to = expected.get(1).asDouble();
@@ -132,7 +136,8 @@ class PipeLossTest {
     private static void loopedNetwork(JsonNode expected) {
         double viscosity = 0.38716e-6;
         List<Double> flows = ParallelPaths.split(6, List.of(
-                flow -> metres(flow, 13.6, 20, viscosity), flow -> metres(flow, 13.6, 20, viscosity) + metres(flow, 8.8, 6, viscosity)));
+                flow -> metres(flow, 13.6, 20, viscosity),
+                flow -> metres(flow, 13.6, 20, viscosity) + metres(flow, 8.8, 6, viscosity)));
         assertThat(flows.get(0)).isCloseTo(number(expected, "P2_Lmin"), Percentage.withPercentage(0.5));
         assertThat(flows.get(1)).isCloseTo(number(expected, "P3_Lmin"), Percentage.withPercentage(0.5));
         double toA = metres(6, 20.2, 10, viscosity);

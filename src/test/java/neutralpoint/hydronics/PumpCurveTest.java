@@ -81,7 +81,8 @@ class PumpCurveTest {
     @Test
     void aSystemThatDoesNotMeetTheCurveHasNoDutyPoint() {
         // At its last point, 20 L/min, this curve still gives 3 m: a resistance of 3 / 400 just reaches it.
-        assertThat(BENT.dutyPoint(3.0 / 400)).hasValueSatisfying(p -> assertThat(p.flowLitresPerMinute()).isCloseTo(20, within(1e-9)));
+        assertThat(BENT.dutyPoint(3.0 / 400)).hasValueSatisfying(
+                p -> assertThat(p.flowLitresPerMinute()).isCloseTo(20, within(1e-9)));
         assertThat(BENT.dutyPoint(0.0074)).isEmpty();
         assertThat(BENT.dutyPoint(flow -> 6.01 + flow)).isEmpty();
         assertThat(BENT.dutyPoint(flow -> 6 + flow)).contains(new Point(0, 6));
