@@ -17,9 +17,9 @@ public final class Balancing {
     public static final double OLDER_PRACTICE_DROP_KELVIN = 11;
     /** Drop across radiators that lets a condensing boiler condense, K. Common practice, no source. */
     public static final double CONDENSING_DROP_KELVIN = 20;
-    /** A drop this near to the wanted one is right, K. Common practice, no source. */
+    /** A drop this near to the wanted one is right, K. A judgement, no source. */
     public static final double NEAR_ENOUGH_KELVIN = 2;
-    /** A radiator whose hotter tail is this far below the hottest in the house gets next to no flow, K. Common practice, no source. */
+    /** A radiator whose hotter tail is this far below the hottest of all is starved, K. A judgement, no source. */
     public static final double STARVED_BELOW_HOTTEST_KELVIN = 15;
 
     private static final double PASCAL_PER_BAR = 1e5;
@@ -100,7 +100,8 @@ public final class Balancing {
      * @param radiators      one or more; either all with tail readings or all with pipe losses
      * @param dropKelvin     drop wanted across every radiator, 5 to 30 K
      * @param pressurePascal pressure between flow and return at the radiators, if known, 1 to 1e6 Pa
-     * @throws IllegalArgumentException if a value is out of range, two names are alike, or readings and losses are both incomplete
+     * @throws IllegalArgumentException if a value is out of range, two names are alike, or readings and losses are both
+     *         incomplete
      */
     public static Plan plan(List<AsFound> radiators, double dropKelvin, OptionalDouble pressurePascal, Fluid fluid) {
         Bounds.within("dropKelvin", dropKelvin, 5, 30);
@@ -110,7 +111,8 @@ public final class Balancing {
         boolean allMeasured = radiators.stream().allMatch(r -> r.tails().isPresent());
         boolean allPiped = radiators.stream().allMatch(r -> r.pipeLossPascal().isPresent());
         if (!allMeasured && !allPiped) {
-            throw new IllegalArgumentException("Some radiators have no tail reading and some no pipe loss; one of both must be known for all.");
+            throw new IllegalArgumentException("Some radiators have no tail reading and some no pipe loss; "
+                    + "one of both must be known for all.");
         }
         double hottest = radiators.stream().flatMap(r -> r.tails().stream()).mapToDouble(TailReading::hotterCelsius)
                 .max().orElse(0);
@@ -181,7 +183,8 @@ public final class Balancing {
         if (takeUpPascal < NEGLIGIBLE_PASCAL) {
             return new Lockshield(takeUpPascal, GenericLockshield.FULLY_OPEN_KV, GenericLockshield.FULLY_OPEN_TURNS);
         }
-        double throttle = Kv.kv(flowLitresPerMinute * 60 / 1000, takeUpPascal / PASCAL_PER_BAR, fluid.densityKgPerCubicMetre());
+        double throttle = Kv.kv(flowLitresPerMinute * 60 / 1000, takeUpPascal / PASCAL_PER_BAR,
+                fluid.densityKgPerCubicMetre());
         double kv = Kv.inSeries(GenericLockshield.FULLY_OPEN_KV, throttle);
         return new Lockshield(takeUpPascal, kv, GenericLockshield.indicativeTurns(kv));
     }
@@ -199,7 +202,8 @@ public final class Balancing {
     private static void checkNames(List<AsFound> radiators) {
         Set<String> names = new HashSet<>();
         radiators.stream().map(AsFound::name).filter(name -> !names.add(name)).findFirst().ifPresent(name -> {
-            throw new IllegalArgumentException("Two radiators are named " + name + "; each must have a name of its own.");
+            throw new IllegalArgumentException("Two radiators are named " + name
+                    + "; each must have a name of its own.");
         });
     }
 }

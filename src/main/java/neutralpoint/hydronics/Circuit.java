@@ -1,11 +1,12 @@
 package neutralpoint.hydronics;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A two-pipe system as a tree of legs, with every radiator given the flow it should have.
@@ -32,7 +33,8 @@ public record Circuit(Leg boilerLeg, double dropKelvin, double roughnessMillimet
         List<String> names = boilerLeg.all().map(Leg::name).sorted().toList();
         for (int i = 1; i < names.size(); i++) {
             if (names.get(i).equals(names.get(i - 1))) {
-                throw new IllegalArgumentException("Two legs are named " + names.get(i) + "; each must have a name of its own.");
+                throw new IllegalArgumentException("Two legs are named " + names.get(i)
+                        + "; each must have a name of its own.");
             }
         }
     }
@@ -52,14 +54,14 @@ public record Circuit(Leg boilerLeg, double dropKelvin, double roughnessMillimet
 
     /** The loss from the boiler to each radiator and back, Pa, by the name of the leg that serves it. */
     public Map<String, Double> lossPascal() {
-        return legLosses().stream().filter(l -> l.leg().load().isPresent())
-                .collect(Collectors.toMap(l -> l.leg().name(), LegLoss::fromBoilerPascal, (a, b) -> a, LinkedHashMap::new));
+        Map<String, Double> losses = new LinkedHashMap<>();
+        served().forEach(l -> losses.put(l.leg().name(), l.fromBoilerPascal()));
+        return Collections.unmodifiableMap(losses);
     }
 
     /** The index circuit: the radiator that is hardest to reach, at which the loss is greatest. */
     public LegLoss indexCircuit() {
-        return legLosses().stream().filter(l -> l.leg().load().isPresent())
-                .max(Comparator.comparingDouble(LegLoss::fromBoilerPascal)).orElseThrow();
+        return served().max(Comparator.comparingDouble(LegLoss::fromBoilerPascal)).orElseThrow();
     }
 
     /**
@@ -72,6 +74,10 @@ public record Circuit(Leg boilerLeg, double dropKelvin, double roughnessMillimet
     public double requiredHeadMetres(double otherPascal) {
         Bounds.within("otherPascal", otherPascal, 0, 1e6);
         return (indexCircuit().fromBoilerPascal() + otherPascal) / fluid.pascalPerMetreOfHead();
+    }
+
+    private Stream<LegLoss> served() {
+        return legLosses().stream().filter(l -> l.leg().load().isPresent());
     }
 
     private double flowLitresPerMinute(Leg.Load load) {

@@ -18,8 +18,8 @@ public final class Friction {
     private Friction() {}
 
     /**
-     * The Darcy friction factor: 64 / Re where the flow is laminar, Colebrook where it is turbulent, and between Reynolds
-     * 2000 and 4000 a straight line from the one to the other. Nobody knows the factor in that stretch; the line is
+     * The Darcy friction factor: 64 / Re where the flow is laminar, Colebrook where it is turbulent, and from Reynolds
+     * 2000 to 4000 a straight line from the one to the other. Nobody knows the factor in that stretch; the line is
      * chosen because it is continuous and lets the loss rise with the flow throughout.
      *
      * @param reynolds          Reynolds number, 1 to 1e8

@@ -8,7 +8,7 @@ import java.util.Arrays;
  */
 public final class Kv {
     private static final double WATER_KG_PER_CUBIC_METRE = 1000;
-    private static final double LEAST = 1e-4;
+    private static final double LEAST = 1e-6;
     private static final double MOST = 1e4;
     private static final double LEAST_BAR = 1e-6;
     private static final double MOST_BAR = 100;
@@ -33,7 +33,7 @@ public final class Kv {
     /**
      * The flow through a valve at a drop.
      *
-     * @param kv                     1e-4 to 10 000 m³/h at 1 bar
+     * @param kv                     1e-6 to 10 000 m³/h at 1 bar
      * @param pressureDropBar        0 to 100 bar
      * @param densityKgPerCubicMetre 500 to 1500 kg/m³
      * @return m³/h
@@ -49,7 +49,7 @@ public final class Kv {
      * The drop over a valve at a flow.
      *
      * @param flowCubicMetresPerHour 0 to 10 000 m³/h
-     * @param kv                     1e-4 to 10 000 m³/h at 1 bar
+     * @param kv                     1e-6 to 10 000 m³/h at 1 bar
      * @param densityKgPerCubicMetre 500 to 1500 kg/m³
      * @return bar
      * @throws IllegalArgumentException if any is out of range
@@ -63,7 +63,7 @@ public final class Kv {
     /**
      * One Kv for valves one after the other: their drops add, so 1/Kv² = Σ 1/Kv².
      *
-     * @param kvs at least one, each 1e-4 to 10 000 m³/h at 1 bar
+     * @param kvs at least one, each 1e-6 to 10 000 m³/h at 1 bar
      * @return m³/h at 1 bar
      * @throws IllegalArgumentException if there is none or one is out of range
      */
@@ -74,7 +74,7 @@ public final class Kv {
     /**
      * One Kv for valves side by side: their flows add, so Kv = Σ Kv.
      *
-     * @param kvs at least one, each 1e-4 to 10 000 m³/h at 1 bar
+     * @param kvs at least one, each 1e-6 to 10 000 m³/h at 1 bar
      * @return m³/h at 1 bar
      * @throws IllegalArgumentException if there is none or one is out of range
      */

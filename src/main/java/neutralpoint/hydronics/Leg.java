@@ -43,7 +43,8 @@ public record Leg(String name, double lengthMetres, double boreMillimetres, doub
         PipeLoss.checkLength("equivalentLengthMetres", equivalentLengthMetres);
         beyond = List.copyOf(beyond);
         if (load.isEmpty() && beyond.isEmpty()) {
-            throw new IllegalArgumentException("The leg " + name + " serves nothing and leads nowhere; it must do one of both.");
+            throw new IllegalArgumentException("The leg " + name
+                    + " serves nothing and leads nowhere; it must do one of both.");
         }
     }
 

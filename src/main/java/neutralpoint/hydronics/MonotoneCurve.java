@@ -7,7 +7,7 @@ import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
 /**
  * A smooth curve through points that nowhere rises if the points do not, nor falls if they do not. Cubic pieces with
- * slopes after Fritsch and Butland (1984): at each inner point the weighted harmonic mean of the slopes beside it.
+ * slopes after Fritsch and Butland (1984, from memory): at each inner point the weighted harmonic mean of the slopes beside it.
  */
 final class MonotoneCurve {
     private MonotoneCurve() {}
@@ -46,7 +46,8 @@ final class MonotoneCurve {
         return (weightBefore + weightAfter) / (weightBefore / before + weightAfter / after);
     }
 
-    private static PolynomialFunction cubic(double start, double slopeStart, double slopeEnd, double chord, double width) {
+    private static PolynomialFunction cubic(double start, double slopeStart, double slopeEnd, double chord,
+            double width) {
         return new PolynomialFunction(start, slopeStart, (3 * chord - 2 * slopeStart - slopeEnd) / width,
                 (slopeStart + slopeEnd - 2 * chord) / (width * width));
     }

@@ -25,7 +25,8 @@ public final class ParallelPaths {
             return lossPascal.stream().map(loss -> 0.0).toList();
         }
         // The path that alone would carry the whole for the least loss bounds the common loss.
-        double mostPascal = lossPascal.stream().mapToDouble(l -> l.applyAsDouble(totalLitresPerMinute)).min().orElseThrow();
+        double mostPascal = lossPascal.stream().mapToDouble(loss -> loss.applyAsDouble(totalLitresPerMinute))
+                .min().orElseThrow();
         double commonPascal = Root.between(0, mostPascal, pascal -> lossPascal.stream()
                 .mapToDouble(loss -> flowAt(pascal, loss, totalLitresPerMinute)).sum() - totalLitresPerMinute);
         return lossPascal.stream().map(loss -> flowAt(commonPascal, loss, totalLitresPerMinute)).toList();

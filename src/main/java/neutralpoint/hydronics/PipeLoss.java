@@ -52,7 +52,8 @@ public final class PipeLoss {
      * @throws IllegalArgumentException if any is out of range
      */
     public static double pressurePascalPerMetre(double flowLitresPerMinute, double boreMillimetres,
-            double roughnessMillimetres, double densityKgPerCubicMetre, double kinematicViscositySquareMetresPerSecond) {
+            double roughnessMillimetres, double densityKgPerCubicMetre,
+            double kinematicViscositySquareMetresPerSecond) {
         double reynolds = reynolds(flowLitresPerMinute, boreMillimetres, kinematicViscositySquareMetresPerSecond);
         Bounds.within("roughnessMillimetres", roughnessMillimetres, 0, boreMillimetres / 20);
         Fluid.checkDensity(densityKgPerCubicMetre);

@@ -93,7 +93,9 @@ public record PumpCurve(List<Point> points) {
     }
 
     private DoubleUnaryOperator curve() {
-        return MonotoneCurve.through(all(Point::flowLitresPerMinute), all(Point::headMetres));
+        DoubleUnaryOperator curve = MonotoneCurve.through(all(Point::flowLitresPerMinute), all(Point::headMetres));
+        // Rounding must not take the head below zero just before the end.
+        return flow -> Math.max(0, curve.applyAsDouble(flow));
     }
 
     private double[] all(ToDoubleFunction<Point> coordinate) {
@@ -104,7 +106,8 @@ public record PumpCurve(List<Point> points) {
         if (after.flowLitresPerMinute() <= before.flowLitresPerMinute() || after.headMetres() > before.headMetres()) {
             throw new IllegalArgumentException(String.format(Locale.ROOT,
                     "The point %s L/min, %s m follows %s L/min, %s m; flow must rise and head must not.",
-                    after.flowLitresPerMinute(), after.headMetres(), before.flowLitresPerMinute(), before.headMetres()));
+                    after.flowLitresPerMinute(), after.headMetres(),
+                    before.flowLitresPerMinute(), before.headMetres()));
         }
     }
 }

@@ -1,6 +1,6 @@
 package neutralpoint.hydronics;
 
-/** What the velocity of the water means for a small copper heating pipe. A limit itself belongs to the band below it. */
+/** What the velocity of the water means for a small copper heating pipe. Each limit is stated below. */
 public enum VelocityVerdict {
     /** Below {@link #SETTLING_BELOW}: sludge can settle. */
     SLUGGISH,
@@ -50,7 +50,7 @@ public enum VelocityVerdict {
         return metresPerSecond <= EROSION_ABOVE ? NOISY : EROSIVE;
     }
 
-    /** True in the band that suits microbore kept in use: fast enough to carry dirt and air, slow enough to be quiet. */
+    /** True in the band that suits microbore that is kept: it carries dirt and air along, yet is quiet. */
     public static boolean suitsMicrobore(double metresPerSecond) {
         return metresPerSecond >= MICROBORE_BEST_FROM && metresPerSecond <= MICROBORE_BEST_TO;
     }
