@@ -2,6 +2,7 @@ package neutralpoint.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -9,7 +10,8 @@ import java.util.stream.Collectors;
 final class NeutralWords {
     private NeutralWords() {}
 
-    static String of(Sketch sketch, int width) {
+    static String of(Labels labels, int width) {
+        Sketch sketch = labels.sketch();
         List<String> lines = new ArrayList<>();
         if (sketch.order().stream().anyMatch(sketch::inCase)) {
             lines.add("▪ inside the boiler's case");
@@ -19,11 +21,15 @@ final class NeutralWords {
             lines.add("No cold feed or vessel is shown, so the neutral point cannot be marked.");
         } else {
             lines.add("◆ NEUTRAL POINT: " + joins(neutral.get()) + "; the pump leaves the pressure here at static.");
-            lines.addAll(sketch.order().contains(Part.PUMP) ? sides(sketch, neutral.get())
+            lines.addAll(sketch.order().contains(Part.PUMP) ? sides(labels, neutral.get())
                     : List.of("No pump is shown; the pressure is static everywhere."));
         }
         if (sketch.order().contains(Part.VESSEL_TEE) && neutral.filter(p -> p != Part.VESSEL_TEE).isPresent()) {
             lines.add("An open feed and a vessel are both shown. A system has one or the other: find out which is joined.");
+        }
+        boolean open = neutral.filter(p -> p == Part.FEED_TEE || p == Part.COMBINED_TEE).isPresent();
+        if (sketch.system().equals("converted-to-sealed") && !open && !sketch.order().contains(Part.VENT_TEE)) {
+            lines.add("The old feed and vent are not drawn: see in the loft that both are capped.");
         }
         return lines.stream().map(line -> Wrap.to(width, "", "  ", line) + "\n").collect(Collectors.joining());
     }
@@ -36,12 +42,12 @@ final class NeutralWords {
         };
     }
 
-    private static List<String> sides(Sketch sketch, Part neutral) {
-        List<Part> above = between(sketch.order(), Part.PUMP, neutral);
-        List<Part> below = between(sketch.order(), neutral, Part.PUMP);
+    private static List<String> sides(Labels labels, Part neutral) {
+        List<Part> above = between(labels.sketch().order(), Part.PUMP, neutral);
+        List<Part> below = between(labels.sketch().order(), neutral, Part.PUMP);
         List<String> lines = new ArrayList<>();
-        lines.add("Above static while the pump runs, from its outlet to ◆: " + names(sketch, above) + ".");
-        lines.add("Below static, from ◆ to the pump's inlet: " + names(sketch, below) + ".");
+        lines.add("Above static while the pump runs, from its outlet to ◆: " + names(labels, above) + ".");
+        lines.add("Below static, from ◆ to the pump's inlet: " + names(labels, below) + ".");
         if (above.contains(Part.VENT_TEE)) {
             lines.add("Water rises in the vent by the pump head lost between the vent tee and ◆; little when they are close.");
         }
@@ -60,9 +66,8 @@ final class NeutralWords {
         return List.copyOf(met);
     }
 
-    private static String names(Sketch sketch, List<Part> parts) {
-        Labels labels = new Labels(sketch, false);
+    private static String names(Labels labels, List<Part> parts) {
         return parts.isEmpty() ? "only the pipe between them"
-                : parts.stream().map(part -> part == Part.BOILER ? "boiler" : labels.name(part)).collect(Collectors.joining(", "));
+                : parts.stream().map(part -> labels.name(part).toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
     }
 }

@@ -34,8 +34,12 @@ record Rung(Part part, List<String> words, List<String> body, int pipe, boolean 
             if (part == Part.MIXING_SET) {
                 words.add("under-floor loops");
             }
-            return List.of(new Rung(part, List.copyOf(words), body, body.size() == 1 ? 0 : part == Part.MIXING_SET ? 1 : 2,
-                    top, inlet, below));
+            if (part == Part.CYLINDER && sketch.sharesTank()) {
+                words.add("vent from its top");
+            }
+            Rung rung = new Rung(part, List.copyOf(words), body, body.size() == 1 ? 0 : part == Part.MIXING_SET ? 1 : 2,
+                    top, inlet, below);
+            return part == Part.CYLINDER && sketch.system().equals("solid-fuel") ? List.of(rung, heatLeak()) : List.of(rung);
         }
         List<Rung> floors = new ArrayList<>();
         List<String> body = body(part, sketch, labels.inFull());
@@ -47,6 +51,12 @@ record Rung(Part part, List<String> words, List<String> body, int pipe, boolean 
             floors.add(new Rung(part, words, body, body.size() - 1, top && first, inlet, List.of()));
         }
         return List.copyOf(floors);
+    }
+
+    /** What takes the heat of a fire when nothing else does. */
+    private static Rung heatLeak() {
+        return new Rung(Part.CYLINDER, List.of("heat-leak radiator, no valves"), List.of("[║║║║]"), 0, false, Inlet.PLAIN,
+                List.of());
     }
 
     private static List<String> body(Part part, Sketch sketch, boolean inFull) {

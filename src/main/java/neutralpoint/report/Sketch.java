@@ -50,8 +50,11 @@ public record Sketch(String system, Set<String> features, List<Part> order, List
      * @throws IllegalArgumentException if the system is not one of the catalogue's whole systems
      */
     public static Sketch usual(String system, Set<String> features) {
-        return new Sketch(system, features, UsualOrder.of(system, features), List.of("first floor", "ground floor"),
-                Map.of(), Set.of());
+        List<Part> order = UsualOrder.of(system, features);
+        boolean close = system.equals("open-vented-close-coupled")
+                && order.indexOf(Part.FEED_TEE) == order.indexOf(Part.VENT_TEE) + 1;
+        return new Sketch(system, features, order, List.of("first floor", "ground floor"),
+                close ? Map.of(Part.FEED_TEE, "150 mm apart or less") : Map.of(), Set.of());
     }
 
     public Sketch withFigures(Map<Part, String> more) {

@@ -30,7 +30,7 @@ public final class SystemDrawing {
         if (width < NARROWEST || width > WIDEST) {
             throw new IllegalArgumentException("the width " + width + " must be from 60 to 120 columns.");
         }
-        String drawing = picture(sketch, width) + "\n" + NeutralWords.of(sketch, width);
+        String drawing = picture(sketch, width) + "\n" + NeutralWords.of(labels(sketch, width), width);
         return plain ? Canvas.plain(drawing) : drawing;
     }
 
@@ -98,10 +98,8 @@ public final class SystemDrawing {
 
     private static List<String> boilerWords(Labels labels, Frame frame) {
         List<String> words = new ArrayList<>(labels.of(Part.BOILER, "", frame.back() - frame.flow() - 14));
-        switch (labels.sketch().system()) {
-            case "combination-boiler" -> words.add("diverter and plate inside");
-            case "solid-fuel" -> words.add("heat-leak radiator, no valves");
-            default -> { }
+        if (labels.sketch().system().equals("combination-boiler")) {
+            words.add("diverter and plate inside");
         }
         return words;
     }

@@ -115,18 +115,18 @@ class SystemDrawingTest {
     /** Textbook order boiler, vent, feed, pump: all the circuit stands above static, and only the pump's suction at it. */
     @Test
     void withTheFeedJustBeforeThePumpAllIsAboveStatic() {
-        String words = onOneLine(SystemDrawing.of(Sketch.usual("open-vented-separate", Set.of("y-plan")), 80, false));
+        String words = onOneLine(SystemDrawing.of(Sketch.usual("open-vented-separate", Set.of("y-plan")), 60, false));
         assertThat(words).contains("from its outlet to ◆: three-port valve, cylinder, radiators, boiler, vent tee.")
                 .contains("Below static, from ◆ to the pump's inlet: only the pipe between them.")
                 .contains("Water rises in the vent");
     }
 
-    /** The same house with the pump between boiler and tees pumps nothing above static before the feed but the vent. */
+    /** The same house with the pump between boiler and tees: nothing is above static, and air is drawn in at the vent. */
     @Test
     void withThePumpBeforeTheTeesTheRadiatorsAreBelowStatic() {
         Sketch wrong = Sketch.usual("open-vented-separate", Set.of()).withOrder(List.of(Part.BOILER, Part.PUMP, Part.FEED_TEE,
                 Part.VENT_TEE, Part.CYLINDER, Part.RADIATORS));
-        assertThat(onOneLine(SystemDrawing.of(wrong, 80, false)))
+        assertThat(onOneLine(SystemDrawing.of(wrong, 60, false)))
                 .contains("Below static, from ◆ to the pump's inlet: vent tee, cylinder, radiators, boiler.")
                 .contains("Water falls in the vent");
     }
