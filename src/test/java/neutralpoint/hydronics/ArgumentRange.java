@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.OptionalDouble;
+import java.util.function.DoubleConsumer;
 import java.util.function.DoubleUnaryOperator;
 
 /** Tries one argument of a sum at both ends of its range, just beyond them, and with what is no number. */
@@ -28,6 +29,14 @@ final class ArgumentRange {
         refusesWhatIsNoNumber(name, sum);
     }
 
+    /** The same for a sum whose result does not matter here. */
+    static void limits(String name, double least, double most, DoubleConsumer call) {
+        closed(name, least, most, value -> {
+            call.accept(value);
+            return 0;
+        });
+    }
+
     /** An answer of "none" counts as zero: it is no error. */
     static double orZero(OptionalDouble answer) {
         return answer.orElse(0);
@@ -45,7 +54,7 @@ final class ArgumentRange {
 
     private static void refused(String name, double value, DoubleUnaryOperator sum) {
         assertThatThrownBy(() -> sum.applyAsDouble(value)).as("%s %s", name, value)
-                .isInstanceOf(IllegalArgumentException.class).hasMessageStartingWith(name + " is " + value + " but must lie")
+                .isInstanceOf(IllegalArgumentException.class).hasMessageStartingWith(name + " is " + value + "; it must lie")
                 .hasMessageEndingWith(".");
     }
 }

@@ -189,18 +189,18 @@ class BalancingTest {
         assertThat(GenericLockshield.indicativeTurns(0.04)).isCloseTo(0.125, within(1e-12));
         assertThat(GenericLockshield.indicativeTurns(0.88)).isCloseTo(2.5, within(1e-12));
         assertThat(GenericLockshield.indicativeTurns(5)).isEqualTo(4);
-        ValidRange.of("kv", 0, 10_000, GenericLockshield::indicativeTurns);
+        ArgumentRange.limits("kv", 0, 10_000, GenericLockshield::indicativeTurns);
     }
 
     @Test
     void argumentsOutOfRangeAreRefused() {
         AsFound hall = piped("hall", 1000, 3000);
-        ValidRange.of("dropKelvin", 5, 30, drop -> plan(drop, hall));
-        ValidRange.of("pressurePascal", 1, 1e6, p -> Balancing.plan(List.of(hall), 11, OptionalDouble.of(p), WATER));
-        ValidRange.of("watts", 1, 50_000, watts -> piped("x", watts, 3000));
-        ValidRange.of("pipeLossPascal", 0, 1e6, pascal -> piped("x", 1000, pascal));
-        ValidRange.of("hotterCelsius", -10, 120, hotter -> new TailReading(hotter, -10));
-        ValidRange.of("coolerCelsius", -10, 70, cooler -> new TailReading(70, cooler));
+        ArgumentRange.limits("dropKelvin", 5, 30, drop -> plan(drop, hall));
+        ArgumentRange.limits("pressurePascal", 1, 1e6, p -> Balancing.plan(List.of(hall), 11, OptionalDouble.of(p), WATER));
+        ArgumentRange.limits("watts", 1, 50_000, watts -> piped("x", watts, 3000));
+        ArgumentRange.limits("pipeLossPascal", 0, 1e6, pascal -> piped("x", 1000, pascal));
+        ArgumentRange.limits("hotterCelsius", -10, 120, hotter -> new TailReading(hotter, -10));
+        ArgumentRange.limits("coolerCelsius", -10, 70, cooler -> new TailReading(70, cooler));
         assertThatIllegalArgumentException().isThrownBy(() -> plan(11)).withMessageContaining("number of radiators is 0.0");
         assertThatIllegalArgumentException().isThrownBy(() -> plan(11, hall, piped("b", 1, 1), hall))
                 .withMessage("Two radiators are named hall; each must have a name of its own.");

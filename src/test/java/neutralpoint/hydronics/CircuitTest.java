@@ -43,7 +43,7 @@ class CircuitTest {
     void theIndexCircuitSetsTheHeadOfThePump() {
         assertThat(HOUSE.indexCircuit().leg()).isEqualTo(BEDROOM);
         assertThat(HOUSE.requiredHeadMetres(3000)).isCloseTo(0.7373, within(0.0003));
-        ValidRange.of("otherPascal", 0, 1e6, HOUSE::requiredHeadMetres);
+        ArgumentRange.limits("otherPascal", 0, 1e6, HOUSE::requiredHeadMetres);
     }
 
     @Test
@@ -90,19 +90,19 @@ class CircuitTest {
         assertThatIllegalArgumentException().isThrownBy(
                 () -> new Circuit(Leg.toTee("boiler", 1, 20.2, 0, LOUNGE, BEDROOM, LOUNGE), 11, SMOOTH, WATER))
                 .withMessage("Two legs are named lounge; each must have a name of its own.");
-        ValidRange.of("lengthMetres", 0, 5000, m -> Leg.toRadiator("x", m, 13.6, 0, RADIATOR));
-        ValidRange.of("boreMillimetres", 1, 500, bore -> Leg.toRadiator("x", 1, bore, 0, RADIATOR));
-        ValidRange.of("equivalentLengthMetres", 0, 10_000, m -> Leg.toRadiator("x", 1, 13.6, m, RADIATOR));
-        ValidRange.of("watts", 0, 1e6, Leg.Heat::new);
-        ValidRange.of("litresPerMinute", 0, 10_000, Leg.Flow::new);
-        ValidRange.of("dropKelvin", 1, 60, drop -> new Circuit(LOUNGE, drop, SMOOTH, WATER));
-        ValidRange.of("roughnessMillimetres", 0, 13.6 / 20,
+        ArgumentRange.limits("lengthMetres", 0, 5000, m -> Leg.toRadiator("x", m, 13.6, 0, RADIATOR));
+        ArgumentRange.limits("boreMillimetres", 1, 500, bore -> Leg.toRadiator("x", 1, bore, 0, RADIATOR));
+        ArgumentRange.limits("equivalentLengthMetres", 0, 10_000, m -> Leg.toRadiator("x", 1, 13.6, m, RADIATOR));
+        ArgumentRange.limits("watts", 0, 1e6, Leg.Heat::new);
+        ArgumentRange.limits("litresPerMinute", 0, 10_000, Leg.Flow::new);
+        ArgumentRange.limits("dropKelvin", 1, 60, drop -> new Circuit(LOUNGE, drop, SMOOTH, WATER));
+        ArgumentRange.limits("roughnessMillimetres", 0, 13.6 / 20,
                 rough -> new Circuit(Leg.toTee("boiler", 1, 20.2, 0, LOUNGE), 11, rough, WATER));
-        ValidRange.of("densityKgPerCubicMetre", 500, 1500, rho -> new Fluid(rho, 1e-6, 4190));
-        ValidRange.of("kinematicViscositySquareMetresPerSecond", 1e-7, 1e-4, nu -> new Fluid(1000, nu, 4190));
-        ValidRange.of("specificHeatJoulesPerKgKelvin", 2000, 5000, heat -> new Fluid(1000, 1e-6, heat));
-        ValidRange.of("watts", 0, 1e6, watts -> WATER.flowLitresPerMinute(watts, 10));
-        ValidRange.of("dropKelvin", 1, 60, drop -> WATER.flowLitresPerMinute(1000, drop));
+        ArgumentRange.limits("densityKgPerCubicMetre", 500, 1500, rho -> new Fluid(rho, 1e-6, 4190));
+        ArgumentRange.limits("kinematicViscositySquareMetresPerSecond", 1e-7, 1e-4, nu -> new Fluid(1000, nu, 4190));
+        ArgumentRange.limits("specificHeatJoulesPerKgKelvin", 2000, 5000, heat -> new Fluid(1000, 1e-6, heat));
+        ArgumentRange.limits("watts", 0, 1e6, watts -> WATER.flowLitresPerMinute(watts, 10));
+        ArgumentRange.limits("dropKelvin", 1, 60, drop -> WATER.flowLitresPerMinute(1000, drop));
     }
 
     /** Losses 100 q² and 400 q²: the flows are as 1/√100 to 1/√400, two to one; 9 L/min split into 6 and 3, each at 3600 Pa. */
@@ -116,7 +116,7 @@ class CircuitTest {
         assertThat(ParallelPaths.split(0, List.of(q -> 5 * q, q -> q))).containsExactly(0.0, 0.0);
         assertThatIllegalArgumentException().isThrownBy(() -> ParallelPaths.split(9, List.of()))
                 .withMessageContaining("the number of paths is 0.0");
-        ValidRange.of("totalLitresPerMinute", 0, 10_000, q -> ParallelPaths.split(q, List.of(x -> x, x -> 2 * x * x)));
+        ArgumentRange.limits("totalLitresPerMinute", 0, 10_000, q -> ParallelPaths.split(q, List.of(x -> x, x -> 2 * x * x)));
     }
 
     @Test

@@ -66,8 +66,8 @@ class FrictionTest {
 
     @Test
     void argumentsOutOfRangeAreRefused() {
-        ValidRange.of("reynolds", 1, 1e8, re -> Friction.darcyFactor(re, 0.001));
-        ValidRange.of("relativeRoughness", 0, 0.05, roughness -> Friction.darcyFactor(5000, roughness));
-        ValidRange.of("relativeRoughness", 0, 0.05, roughness -> Friction.darcyFactor(100, roughness));
+        ArgumentRange.limits("reynolds", 1, 1e8, re -> Friction.darcyFactor(re, 0.001));
+        ArgumentRange.limits("relativeRoughness", 0, 0.05, roughness -> Friction.darcyFactor(5000, roughness));
+        ArgumentRange.limits("relativeRoughness", 0, 0.05, roughness -> Friction.darcyFactor(100, roughness));
     }
 }

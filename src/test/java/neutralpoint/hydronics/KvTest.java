@@ -55,15 +55,15 @@ class KvTest {
 
     @Test
     void argumentsOutOfRangeAreRefused() {
-        ValidRange.of("flowCubicMetresPerHour", 0, 10_000, flow -> Kv.kv(flow, 1, 1000));
-        ValidRange.of("flowCubicMetresPerHour", 0, 10_000, flow -> Kv.pressureDropBar(flow, 1, 1000));
-        ValidRange.of("pressureDropBar", 1e-6, 100, bar -> Kv.kv(1, bar, 1000));
-        ValidRange.of("pressureDropBar", 0, 100, bar -> Kv.flowCubicMetresPerHour(1, bar, 1000));
-        ValidRange.of("kv", 1e-6, 10_000, kv -> Kv.pressureDropBar(1, kv, 1000));
-        ValidRange.of("kv", 1e-6, 10_000, kv -> Kv.flowCubicMetresPerHour(kv, 1, 1000));
-        ValidRange.of("kv", 1e-6, 10_000, kv -> Kv.inSeries(1, kv));
-        ValidRange.of("kv", 1e-6, 10_000, kv -> Kv.inParallel(1, kv));
-        ValidRange.of("densityKgPerCubicMetre", 500, 1500, density -> Kv.kv(1, 1, density));
+        ArgumentRange.limits("flowCubicMetresPerHour", 0, 10_000, flow -> Kv.kv(flow, 1, 1000));
+        ArgumentRange.limits("flowCubicMetresPerHour", 0, 10_000, flow -> Kv.pressureDropBar(flow, 1, 1000));
+        ArgumentRange.limits("pressureDropBar", 1e-6, 100, bar -> Kv.kv(1, bar, 1000));
+        ArgumentRange.limits("pressureDropBar", 0, 100, bar -> Kv.flowCubicMetresPerHour(1, bar, 1000));
+        ArgumentRange.limits("kv", 1e-6, 10_000, kv -> Kv.pressureDropBar(1, kv, 1000));
+        ArgumentRange.limits("kv", 1e-6, 10_000, kv -> Kv.flowCubicMetresPerHour(kv, 1, 1000));
+        ArgumentRange.limits("kv", 1e-6, 10_000, kv -> Kv.inSeries(1, kv));
+        ArgumentRange.limits("kv", 1e-6, 10_000, kv -> Kv.inParallel(1, kv));
+        ArgumentRange.limits("densityKgPerCubicMetre", 500, 1500, density -> Kv.kv(1, 1, density));
         assertThatIllegalArgumentException().isThrownBy(Kv::inSeries).withMessageContaining("the number of valves is 0.0");
         assertThatIllegalArgumentException().isThrownBy(Kv::inParallel).withMessageContaining("the number of valves is 0.0");
     }

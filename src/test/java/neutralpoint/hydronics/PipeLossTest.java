@@ -192,7 +192,7 @@ class PipeLossTest {
     @Test
     void fittingsBetweenTwoSizesLieBetween() {
         assertThat(Fitting.STRAIGHT_VALVE.equivalentLengthMetres(18.5)).isCloseTo(0.35, within(1e-12));
-        ValidRange.of("tubeMillimetres", 6, 28, Fitting.CAPILLARY_ELBOW::equivalentLengthMetres);
+        ArgumentRange.limits("tubeMillimetres", 6, 28, Fitting.CAPILLARY_ELBOW::equivalentLengthMetres);
     }
 
     @Test
@@ -212,15 +212,15 @@ class PipeLossTest {
 
     @Test
     void pipeArgumentsOutOfRangeAreRefused() {
-        ValidRange.of("flowLitresPerMinute", 0, 10_000, flow -> PipeLoss.velocityMetresPerSecond(flow, 20));
-        ValidRange.of("boreMillimetres", 1, 500, bore -> PipeLoss.velocityMetresPerSecond(10, bore));
-        ValidRange.of("kinematicViscositySquareMetresPerSecond", 1e-7, 1e-4, nu -> PipeLoss.reynolds(10, 20, nu));
-        ValidRange.of("roughnessMillimetres", 0, 1, rough -> PipeLoss.pressurePascalPerMetre(10, 20, rough, 980, 1e-6));
-        ValidRange.of("densityKgPerCubicMetre", 500, 1500, rho -> PipeLoss.pressurePascalPerMetre(10, 20, 0, rho, 1e-6));
-        ValidRange.of("pascalPerMetre", 0, 1e18, perMetre -> PipeLoss.lossPascal(perMetre, 1, 1));
-        ValidRange.of("lengthMetres", 0, 10_000, length -> PipeLoss.lossPascal(100, length, 1));
-        ValidRange.of("equivalentLengthMetres", 0, 10_000, length -> PipeLoss.lossPascal(100, 1, length));
-        ValidRange.of("metresPerSecond", 0, 1e6, VelocityVerdict::of);
+        ArgumentRange.limits("flowLitresPerMinute", 0, 10_000, flow -> PipeLoss.velocityMetresPerSecond(flow, 20));
+        ArgumentRange.limits("boreMillimetres", 1, 500, bore -> PipeLoss.velocityMetresPerSecond(10, bore));
+        ArgumentRange.limits("kinematicViscositySquareMetresPerSecond", 1e-7, 1e-4, nu -> PipeLoss.reynolds(10, 20, nu));
+        ArgumentRange.limits("roughnessMillimetres", 0, 1, rough -> PipeLoss.pressurePascalPerMetre(10, 20, rough, 980, 1e-6));
+        ArgumentRange.limits("densityKgPerCubicMetre", 500, 1500, rho -> PipeLoss.pressurePascalPerMetre(10, 20, 0, rho, 1e-6));
+        ArgumentRange.limits("pascalPerMetre", 0, 1e18, perMetre -> PipeLoss.lossPascal(perMetre, 1, 1));
+        ArgumentRange.limits("lengthMetres", 0, 10_000, length -> PipeLoss.lossPascal(100, length, 1));
+        ArgumentRange.limits("equivalentLengthMetres", 0, 10_000, length -> PipeLoss.lossPascal(100, 1, length));
+        ArgumentRange.limits("metresPerSecond", 0, 1e6, VelocityVerdict::of);
     }
 
     @Test

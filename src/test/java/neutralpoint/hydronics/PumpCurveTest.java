@@ -29,7 +29,7 @@ class PumpCurveTest {
         assertThat(STRAIGHT.headMetres(30)).isCloseTo(3, within(1e-12));
         assertThat(STRAIGHT.headMetres(0)).isEqualTo(6);
         assertThat(STRAIGHT.headMetres(60)).isZero();
-        ValidRange.of("flowLitresPerMinute", 0, 60, STRAIGHT::headMetres);
+        ArgumentRange.limits("flowLitresPerMinute", 0, 60, STRAIGHT::headMetres);
     }
 
     /**
@@ -67,7 +67,7 @@ class PumpCurveTest {
         Point duty = STRAIGHT.dutyPoint(0.02).orElseThrow();
         assertThat(duty.flowLitresPerMinute()).isCloseTo(15, within(1e-9));
         assertThat(duty.headMetres()).isCloseTo(4.5, within(1e-9));
-        ValidRange.of("resistanceMetresPerSquareLitrePerMinute", 0, 1e6, STRAIGHT::dutyPoint);
+        ArgumentRange.limits("resistanceMetresPerSquareLitrePerMinute", 0, 1e6, STRAIGHT::dutyPoint);
     }
 
     /** A combination valve that needs 2 m before it opens: 6 − 0.1 q = 2 + 0.1 q at 20 L/min and 4 m. */
@@ -103,11 +103,11 @@ class PumpCurveTest {
         assertThat(Affinity.head(6, 0.5)).isEqualTo(1.5);
         assertThat(Affinity.power(80, 0.5)).isEqualTo(10);
         assertThat(STRAIGHT.atSpeed(0.5).points()).containsExactly(new Point(0, 1.5), new Point(30, 0));
-        ValidRange.of("speedRatio", 0.1, 2, ratio -> Affinity.flow(1, ratio));
-        ValidRange.of("speedRatio", 0.1, 2, STRAIGHT::atSpeed);
-        ValidRange.of("flow", 0, 1e9, flow -> Affinity.flow(flow, 1));
-        ValidRange.of("head", 0, 1e9, head -> Affinity.head(head, 1));
-        ValidRange.of("power", 0, 1e9, power -> Affinity.power(power, 1));
+        ArgumentRange.limits("speedRatio", 0.1, 2, ratio -> Affinity.flow(1, ratio));
+        ArgumentRange.limits("speedRatio", 0.1, 2, STRAIGHT::atSpeed);
+        ArgumentRange.limits("flow", 0, 1e9, flow -> Affinity.flow(flow, 1));
+        ArgumentRange.limits("head", 0, 1e9, head -> Affinity.head(head, 1));
+        ArgumentRange.limits("power", 0, 1e9, power -> Affinity.power(power, 1));
     }
 
     /** On a system without lift the duty flow goes with the speed, as the affinity laws say. */
@@ -138,8 +138,8 @@ class PumpCurveTest {
         assertThatIllegalArgumentException().isThrownBy(() -> curve(0, 6, 10, 6.1))
                 .withMessage("The point 10.0 L/min, 6.1 m follows 0.0 L/min, 6.0 m; flow must rise and head must not.");
         assertThatIllegalArgumentException().isThrownBy(() -> curve(0, 6, 10, 5, 10, 4));
-        ValidRange.of("flowLitresPerMinute", 0, 10_000, flow -> new Point(flow, 1));
-        ValidRange.of("headMetres", 0, 1000, head -> new Point(1, head));
+        ArgumentRange.limits("flowLitresPerMinute", 0, 10_000, flow -> new Point(flow, 1));
+        ArgumentRange.limits("headMetres", 0, 1000, head -> new Point(1, head));
     }
 
     @Test
