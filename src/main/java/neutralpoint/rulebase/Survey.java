@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
+import neutralpoint.rulebase.fact.HouseSurvey;
 import neutralpoint.rulebase.fact.PipeLeg;
 import neutralpoint.rulebase.fact.Reads;
 import neutralpoint.rulebase.fact.Surveyed;
@@ -27,8 +28,10 @@ final class Survey {
         List<WorkedOut> out = new ArrayList<>(Workings.of(job, survey));
         List<SurveyedRadiator> complete = survey.stream().filter(r -> r.dropKelvin().isPresent()).toList();
         if (complete.size() >= FEWEST) {
-            session.tell(legs(complete));
-            session.tell(complete.stream().map(Survey::fact).toList());
+            List<Object> facts = new ArrayList<>(legs(complete));
+            complete.forEach(r -> facts.add(fact(r)));
+            facts.add(new HouseSurvey(complete.size()));
+            session.tell(facts);
             out.addAll(patterns(session.all(Reads.class)));
         }
         return List.copyOf(out);

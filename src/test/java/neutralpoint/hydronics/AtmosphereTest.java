@@ -42,7 +42,7 @@ class AtmosphereTest {
         assertThat(Atmosphere.pressureBar(-100)).isCloseTo(1.0253, within(0.0001));
         assertThatIllegalArgumentException().isThrownBy(() -> Atmosphere.pressureBar(-100.1));
         assertThatIllegalArgumentException().isThrownBy(() -> Atmosphere.pressureBar(3000.1))
-                .withMessage("Altitude of 3000.1 m is outside the valid range -100.0 to 3000.0 m.");
+                .withMessage("Altitude in m is 3000.1; it must lie between -100.0 and 3000.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> Atmosphere.pressureBar(Double.NaN));
     }
 }

@@ -138,9 +138,9 @@ class GlycolTest {
     void strongerOrHotterThanTheTablesIsRefused() {
         Glycol glycol = Glycol.ETHYLENE;
         assertThatIllegalArgumentException().isThrownBy(() -> glycol.densityKgPerCubicMetre(0.51, 20)).withMessage(
-                "Glycol's share by volume of 0.51 of the whole is outside the valid range 0.0 to 0.5 of the whole.");
+                "Glycol's share by volume in of the whole is 0.51; it must lie between 0.0 and 0.5.");
         assertThatIllegalArgumentException().isThrownBy(() -> glycol.densityKgPerCubicMetre(0.2, 100.1))
-                .withMessage("Antifreeze temperature of 100.1 °C is outside the valid range 0.0 to 100.0 °C.");
+                .withMessage("Antifreeze temperature in °C is 100.1; it must lie between 0.0 and 100.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> glycol.heatCapacityKilojoulesPerKgKelvin(-0.01, 20))
                 .withMessageStartingWith("Glycol's share");
         assertThatIllegalArgumentException().isThrownBy(() -> glycol.heatCapacityKilojoulesPerKgKelvin(0.2, 100.1))

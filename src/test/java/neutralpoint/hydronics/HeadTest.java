@@ -51,10 +51,10 @@ class HeadTest {
     @Test
     void whatNoHouseHasIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> Head.bar(1000.1, 20))
-                .withMessage("Head of 1000.1 m is outside the valid range -1000.0 to 1000.0 m.");
+                .withMessage("Head in m is 1000.1; it must lie between -1000.0 and 1000.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> Head.bar(-1000.1, 20));
         assertThatIllegalArgumentException().isThrownBy(() -> Head.metres(100.1, 20))
-                .withMessage("Pressure difference of 100.1 bar is outside the valid range -100.0 to 100.0 bar.");
+                .withMessage("Pressure difference in bar is 100.1; it must lie between -100.0 and 100.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> Head.metres(-100.1, 20));
         assertThatIllegalArgumentException().isThrownBy(() -> Head.bar(1, 120.1));
         assertThatIllegalArgumentException().isThrownBy(() -> Head.metres(1, -0.1));

@@ -162,8 +162,8 @@ class WaterTest {
     @Test
     void boilingWaterHasNoDensityOfALiquid() {
         assertThatIllegalArgumentException().isThrownBy(() -> Water.densityKgPerCubicMetre(110, 1.4))
-                .withMessageMatching("Pressure on liquid water at 110\\.0 °C of 1\\.4 bar absolute is outside the "
-                        + "valid range 1\\.43\\d+ to 1000\\.0 bar absolute\\.");
+                .withMessageMatching("Pressure on liquid water at 110\\.0 °C in bar absolute is 1\\.4; it must lie "
+                        + "between 1\\.43\\d+ and 1000\\.0\\.");
         assertThatIllegalArgumentException().isThrownBy(() -> Water.heatCapacityKilojoulesPerKgKelvin(110, 1.4));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.viscosityPascalSeconds(110, 1.4));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.densityKgPerCubicMetre(20, 1000.1));
@@ -172,24 +172,24 @@ class WaterTest {
     @Test
     void whatLiesOutsideTheFormulationIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> Water.densityKgPerCubicMetre(-0.1, 2))
-                .withMessage("Water temperature of -0.1 °C is outside the valid range 0.0 to 350.0 °C.");
+                .withMessage("Water temperature in °C is -0.1; it must lie between 0.0 and 350.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> Water.heatCapacityKilojoulesPerKgKelvin(350.1, 900));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.densityKgPerCubicMetre(Double.NaN, 2));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.densityKgPerCubicMetre(20, Double.NaN));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.saturationPressureBarAbsolute(-0.01))
-                .withMessage("Boiling water's temperature of -0.01 °C is outside the valid range 0.0 to 373.946 °C.");
+                .withMessage("Boiling water's temperature in °C is -0.01; it must lie between 0.0 and 373.946.");
         assertThatIllegalArgumentException().isThrownBy(() -> Water.saturationPressureBarAbsolute(373.95));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.boilingPointCelsius(0.0061));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.boilingPointCelsius(220.65))
-                .withMessageStartingWith("Boiling water's pressure of 220.65 bar absolute is outside");
+                .withMessageStartingWith("Boiling water's pressure in bar absolute is 220.65;");
         assertThatIllegalArgumentException().isThrownBy(() -> Water.expansionFraction(-0.1, 80))
-                .withMessage("Heating water temperature of -0.1 °C is outside the valid range 0.0 to 120.0 °C.");
+                .withMessage("Heating water temperature in °C is -0.1; it must lie between 0.0 and 120.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> Water.expansionFraction(10, 120.1));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.viscosityMicropascalSeconds(273.1, 1))
-                .withMessage("Water temperature of 273.1 K is outside the valid range 273.15 to 1173.15 K.");
+                .withMessage("Water temperature in K is 273.1; it must lie between 273.15 and 1173.15.");
         assertThatIllegalArgumentException().isThrownBy(() -> Water.viscosityMicropascalSeconds(1173.2, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> Water.viscosityMicropascalSeconds(300, -0.1))
-                .withMessage("Water density of -0.1 kg/m³ is outside the valid range 0.0 to 1200.0 kg/m³.");
+                .withMessage("Water density in kg/m³ is -0.1; it must lie between 0.0 and 1200.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> Water.viscosityMicropascalSeconds(300, 1200.1));
     }
 
