@@ -6,8 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.rulebase.fact.Contradiction;
@@ -43,7 +45,7 @@ final class ArrangementWeighing {
                 .filter(f -> Ledger.probability(ledgers.get(f).decibans()) >= LIKELY || settled(ledgers.get(f))).toList();
         List<String> conflicts = contradictions.stream().map(c -> c.rule().because()).distinct().toList();
         return new Assessment.System(chief.id(), chief.title(), status(shares.get(chief), conflicts, settled(ledgers.get(chief))),
-                features.stream().map(ArrangementKind::id).toList(), conflicts, shares.get(chief),
+                features.stream().map(ArrangementKind::id).toList(), conflicts, shares.get(chief), byId(shares),
                 certain(shares, features), possible(shares, ledgers));
     }
 
@@ -61,6 +63,10 @@ final class ArrangementWeighing {
         }
         odds.replaceAll((system, value) -> value / total);
         return odds;
+    }
+
+    private static Map<String, Double> byId(Map<ArrangementKind, Double> shares) {
+        return shares.entrySet().stream().collect(Collectors.toMap(e -> e.getKey().id(), Map.Entry::getValue, (a, b) -> a, TreeMap::new));
     }
 
     private static boolean settled(Ledger ledger) {

@@ -2,6 +2,7 @@ package neutralpoint.rulebase;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import neutralpoint.catalogue.Cause;
@@ -37,14 +38,19 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
      * @param features       features that are likely or settled
      * @param contradictions sentences saying which answers cannot both be right
      * @param share          the arrangement's share of probability among all systems
+     * @param shares         the same for each system
      */
     public record System(String id, String title, String status, List<String> features, List<String> contradictions,
-            double share, Set<String> traits, Set<String> possibleTraits) {
+            double share, Map<String, Double> shares, Set<String> traits, Set<String> possibleTraits) {
 
         /** The system as it is shown: one that is a mere guess is not named as if it were known. */
         public String inWords() {
-            return status.equals("unclear") ? "not clear yet; most like " + title.toLowerCase(Locale.ROOT)
-                    : title + " (" + status + ")";
+            String most = "most like " + title.toLowerCase(Locale.ROOT);
+            return switch (status) {
+                case "unclear" -> "not clear yet; " + most;
+                case "contradictory" -> "not clear while answers contradict each other; " + most;
+                default -> title + " (" + status + ")";
+            };
         }
     }
 

@@ -1,0 +1,177 @@
+package neutralpoint.report;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import neutralpoint.catalogue.ArrangementCare;
+import neutralpoint.catalogue.ArrangementKind;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Finding;
+import neutralpoint.rulebase.Assessment;
+
+/**
+ * The double-check before anybody closes a valve: what the system is, its drawing, its figures, and beside each other
+ * how an open vent and a sealed side would be handled.
+ */
+public final class ArrangementSheet {
+    /** Below this two columns are too narrow to read; one then stands under the other. */
+    private static final int TWO_COLUMNS = 76;
+    private static final int GAP = 2;
+
+    private final Assessment a;
+    private final Catalogue catalogue;
+    private final int width;
+    private final StringBuilder out = new StringBuilder();
+
+    /**
+     * One part of the handling.
+     *
+     * @param lastFirst true where what was done last is undone first
+     */
+    private record Topic(String heading, Function<ArrangementCare, List<String>> lines, boolean lastFirst) {}
+
+    private static final List<Topic> TOPICS = List.of(
+            new Topic("Isolate", ArrangementCare::isolate, false),
+            new Topic("Connect", ArrangementCare::connect, false),
+            new Topic("Fill, and keep it out of the mains", ArrangementCare::fill, false),
+            new Topic("Never close", ArrangementCare::neverClose, false),
+            new Topic("Level or pressure", ArrangementCare::level, false),
+            new Topic("Put back, in this order", ArrangementCare::putBack, true));
+
+    private ArrangementSheet(Assessment a, Catalogue catalogue, int width) {
+        this.a = a;
+        this.catalogue = catalogue;
+        this.width = Math.max(SystemDrawing.NARROWEST, Math.min(SystemDrawing.WIDEST, width));
+    }
+
+    /**
+     * @param settling the observation that would make the system more certain, if there is one
+     * @param width    columns, taken as 60 to 120
+     * @param plain    no characters beyond ASCII in the drawing
+     */
+    public static String of(Assessment a, Catalogue catalogue, Optional<Finding> settling, int width, boolean plain) {
+        ArrangementSheet sheet = new ArrangementSheet(a, catalogue, width);
+        sheet.recognised(settling);
+        sheet.out.append('\n').append(SystemDrawing.of(SketchOf.of(a), sheet.width, plain).stripTrailing()).append('\n');
+        sheet.checks();
+        sheet.handling();
+        return sheet.out.toString().stripTrailing();
+    }
+
+    private void recognised(Optional<Finding> settling) {
+        a.stops().forEach(s -> {
+            line("STOP: " + s.title(), "");
+            line("Now: " + s.action(), "     ");
+        });
+        Assessment.System system = a.arrangement();
+        line("System: " + system.inWords() + ", " + Math.round(system.share() * 100) + " in 100.", "        ");
+        line("Known by: " + catalogue.arrangement(system.id()).knownBy(), "          ");
+        system.features().forEach(f -> line("With: " + catalogue.arrangement(f).title(), "      "));
+        system.contradictions().forEach(c -> line("- look again: " + c, "  "));
+        if (!system.contradictions().isEmpty()) {
+            line("Close no valve until these have been looked at again.", "");
+        }
+        settling.ifPresentOrElse(f -> line("Would settle it: " + f.ask() + " " + f.how(), "  "), () -> line(switch (system.status()) {
+            case "settled" -> "Nothing more is needed to be sure of it.";
+            case "likely" -> "Nothing left to look at would make it surer.";
+            default -> "Nothing left to look at would make it surer; go by the more cautious of the two below.";
+        }, ""));
+    }
+
+    private void checks() {
+        List<Check> needed = Check.of(side(a.arrangement().id()));
+        heading("Checks");
+        a.workedOut().forEach(w -> line(String.format("%-4s  %s", w.grade().word(), w.says()), "      "));
+        needed.stream().filter(c -> !c.missing(a.known()).isEmpty()).forEach(c -> line("open  " + c.title() + ": measure "
+                + String.join(", ", c.missing(a.known())) + ".", "      "));
+    }
+
+    private void handling() {
+        ArrangementKind open = likeliest("open-vented");
+        ArrangementKind sealed = likeliest("sealed");
+        boolean isSealed = side(a.arrangement().id()).equals("sealed");
+        boolean sure = a.arrangement().status().equals("settled") || a.arrangement().status().equals("likely");
+        String left = "IF OPEN-VENTED" + (sure && !isSealed ? " (this one)" : "") + ": " + title(open);
+        String right = "IF SEALED" + (sure && isSealed ? " (this one)" : "") + ": " + title(sealed);
+        ArrangementCare openCare = catalogue.careOf(open.id()).orElseThrow();
+        ArrangementCare sealedCare = catalogue.careOf(sealed.id()).orElseThrow();
+        out.append('\n');
+        if (width >= TWO_COLUMNS) {
+            beside(List.of(left), List.of(right));
+            TOPICS.forEach(t -> {
+                heading(t.heading());
+                beside(dashed(t, openCare, !isSealed || !sure), dashed(t, sealedCare, isSealed || !sure));
+            });
+        } else {
+            under(left, openCare, !isSealed || !sure);
+            out.append('\n');
+            under(right, sealedCare, isSealed || !sure);
+        }
+        heading("Why");
+        line(openCare.because(), "");
+        line(sealedCare.because(), "");
+    }
+
+    private void under(String title, ArrangementCare care, boolean withFeatures) {
+        line(title, "");
+        TOPICS.forEach(t -> {
+            heading(t.heading());
+            dashed(t, care, withFeatures).forEach(l -> line(l, "  "));
+        });
+    }
+
+    /** The lines of a system and, where they apply, of its features. */
+    private List<String> dashed(Topic topic, ArrangementCare care, boolean withFeatures) {
+        List<String> lines = new ArrayList<>(topic.lines().apply(care));
+        if (withFeatures) {
+            a.arrangement().features().forEach(f -> catalogue.careOf(f).ifPresent(c -> lines.addAll(topic.lines().apply(c))));
+        }
+        if (topic.lastFirst()) {
+            Collections.reverse(lines);
+        }
+        return lines.stream().map(l -> "- " + l).toList();
+    }
+
+    private void beside(List<String> left, List<String> right) {
+        int half = (width - GAP) / 2;
+        List<String> l = wrapped(left, half);
+        List<String> r = wrapped(right, width - half - GAP);
+        for (int i = 0; i < Math.max(l.size(), r.size()); i++) {
+            String row = (i < l.size() ? l.get(i) : "") + " ".repeat(half + GAP - (i < l.size() ? l.get(i).length() : 0));
+            out.append((row + (i < r.size() ? r.get(i) : "")).stripTrailing()).append('\n');
+        }
+    }
+
+    private static List<String> wrapped(List<String> paragraphs, int columns) {
+        return paragraphs.stream().flatMap(p -> Wrap.to(columns, "", "  ", p).lines()).toList();
+    }
+
+    private ArrangementKind likeliest(String trait) {
+        Map<String, Double> shares = a.arrangement().shares();
+        return catalogue.systems().stream().filter(s -> s.traits().contains(trait))
+                .max(Comparator.comparingDouble((ArrangementKind s) -> shares.getOrDefault(s.id(), 0.0))
+                        .thenComparing(ArrangementKind::id, Comparator.reverseOrder())).orElseThrow();
+    }
+
+    private String side(String system) {
+        return catalogue.arrangement(system).traits().contains("sealed") ? "sealed" : "open-vented";
+    }
+
+    private static String title(ArrangementKind kind) {
+        return kind.title().toLowerCase(Locale.ROOT).replaceFirst("^(open-vented|sealed), ", "");
+    }
+
+    private void heading(String words) {
+        out.append('\n');
+        line(words, "");
+    }
+
+    private void line(String words, String indent) {
+        out.append(Wrap.to(width, "", indent, words)).append('\n');
+    }
+}
