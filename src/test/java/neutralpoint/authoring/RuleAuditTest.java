@@ -58,7 +58,7 @@ class RuleAuditTest {
                 .anyMatch(f -> f.contains("cause pump-seized") && f.contains("no rule against"))
                 .anyMatch(f -> f.contains("cause pump-seized") && f.contains("no rule settles it"))
                 .anyMatch(f -> f.contains("cause pump-seized") && f.contains("out of scale"))
-                .anyMatch(f -> f.contains("finding bleed-water") && f.contains("no rule reads it"))
+                .anyMatch(f -> f.contains("finding bleed-water") && f.contains("no rule and no sum reads it"))
                 .anyMatch(f -> f.contains("caution tool-advises-only"))
                 .anyMatch(f -> f.contains("method machine-flush"));
     }
