@@ -45,7 +45,7 @@ final class Desk {
             String line = rest.next();
             number++;
             try {
-                next = line.isEmpty() ? Next.STAY : lines.read(line, new Where(typed.size() > 1 ? "what you pasted" : "your line", typed.size() > 1 ? number : 0));
+                next = line.isEmpty() ? Next.STAY : lines.read(line, where(typed, number));
             } catch (BadInput e) {
                 screen.say(e.getMessage());
             }
@@ -54,5 +54,9 @@ final class Desk {
             screen.say("What was pasted below \"" + typed.get(number - 1) + "\" was not read.");
         }
         return next;
+    }
+
+    private static Where where(List<String> typed, int number) {
+        return typed.size() > 1 ? new Where("what you pasted", number) : new Where("your line", 0);
     }
 }
