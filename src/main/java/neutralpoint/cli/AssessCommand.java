@@ -8,13 +8,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import neutralpoint.console.TerminalScreen;
 import neutralpoint.consult.NextQuestion;
+import neutralpoint.document.BadInput;
 import neutralpoint.document.Documents;
 import neutralpoint.document.Json;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
+import neutralpoint.job.RadiatorCsv;
+import neutralpoint.job.RadiatorTable;
 import neutralpoint.report.AssessmentJson;
 import neutralpoint.report.AssessmentText;
+import neutralpoint.report.Look;
+import neutralpoint.report.SumsText;
 import neutralpoint.rulebase.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -25,6 +31,7 @@ import picocli.CommandLine.Parameters;
         description = "Judge recorded findings from files, or from JSON Lines on standard input (-).")
 final class AssessCommand implements Callable<Integer> {
     private static final int QUESTIONS = 3;
+    private static final int WIDTH = 78;
 
     enum Format { text, json }
 
@@ -34,19 +41,35 @@ final class AssessCommand implements Callable<Integer> {
     @Option(names = "--format", defaultValue = "text", description = "text or json")
     private Format format;
 
+    @Option(names = "--radiators", paramLabel = "SURVEY.csv", description = "a table of radiators to read beside the one job file")
+    private Path survey;
+
+    @Option(names = "--sums", description = "show the arithmetic behind everything worked out")
+    private boolean sums;
+
+    @Option(names = "--plain", description = "no colour and no block characters")
+    private boolean plain;
+
     private int code;
 
     @Override
     public Integer call() {
+        if (survey != null && (files.size() > 1 || files.contains("-"))) {
+            throw new BadInput("--radiators belongs to one job file; name one file only.");
+        }
         Knowledge knowledge = Knowledge.load();
         for (String file : files) {
             if (file.equals("-")) {
                 lines(knowledge);
             } else {
-                show(knowledge, knowledge.check().read(Path.of(file)), files.size() > 1);
+                show(knowledge, surveyed(knowledge.check().read(Path.of(file))), files.size() > 1);
             }
         }
         return code;
+    }
+
+    private Job surveyed(Job job) {
+        return survey == null ? job : job.withRadiators(RadiatorTable.together(job.radiators(), RadiatorCsv.read(survey)));
     }
 
     private void lines(Knowledge knowledge) {
@@ -71,7 +94,11 @@ final class AssessCommand implements Callable<Integer> {
             Object fields = AssessmentJson.of(assessment, next);
             System.out.print(oneLine ? Json.line(fields) + "\n" : Json.pretty(fields));
         } else {
-            System.out.println(AssessmentText.of(assessment, next, 78));
+            Look look = TerminalScreen.standardOutput(plain, WIDTH);
+            System.out.println(AssessmentText.of(assessment, next, look));
+            if (sums) {
+                System.out.println("The sums\n" + SumsText.of(assessment, look));
+            }
         }
         code = Math.max(code, assessment.stops().isEmpty() ? 0 : 1);
     }

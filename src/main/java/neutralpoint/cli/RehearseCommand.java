@@ -64,7 +64,7 @@ final class RehearseCommand implements Callable<Integer> {
     private static void touchViews(Assessment assessment, List<NextQuestion> next) {
         try (TerminalScreen screen = TerminalScreen.open(true)) {
             screen.heading(Json.line(AssessmentJson.of(assessment, next)));
-            screen.line(AssessmentText.of(assessment, next, screen.width()));
+            screen.line(AssessmentText.of(assessment, next, screen.look()));
             screen.ask("", List.of());
         }
     }

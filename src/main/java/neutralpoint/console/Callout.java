@@ -1,6 +1,7 @@
 package neutralpoint.console;
 
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,17 +19,17 @@ import neutralpoint.document.Nearest;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.report.AssessmentText;
+import neutralpoint.report.SumsText;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
 
 /** One call-out at the keyboard, from the first question to the verdict; saved after every answer. */
 public final class Callout {
     private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change", "ask",
-            "unchecked", "suppose", "verdict", "save", "leave", "help");
+            "unchecked", "suppose", "radiators", "gauge", "sums", "verdict", "save", "leave", "help");
     /** Commands that may be followed by more words. */
     private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "save");
     private static final int LONG_LIST = 8;
-    private static final int OFFERED = 6;
     private static final String ANSWER = "answer";
     private static final int WORTH_ASKING = 3;
 
@@ -124,14 +125,7 @@ public final class Callout {
             return;
         }
         announced = ids;
-        now.stops().forEach(s -> {
-            screen.heading("STOP: " + s.title());
-            screen.say("Now: " + s.action());
-            screen.say("Because: " + s.because());
-        });
-        if (!ids.isEmpty()) {
-            screen.say("Deal with this before anything else.");
-        }
+        telling.stops(now.stops());
     }
 
     private void ask(Finding finding) {
@@ -141,23 +135,13 @@ public final class Callout {
                 screen.say(String.format("%3d  %s", i + 1, finding.options().get(i).say()));
             }
             // A long list scrolls its own question off a small screen, so it is asked again below.
-            screen.say((finding.options().size() > LONG_LIST ? finding.ask() + " " : "") + hint(finding));
+            screen.say((finding.options().size() > LONG_LIST ? finding.ask() + " " : "") + Telling.hint(finding, job));
             shown = finding.id() + job.answer(finding.id());
         }
         List<String> completions = new ArrayList<>(finding.optionIds());
         completions.addAll(COMMANDS);
         String typed = screen.ask("> ", completions);
         command(typed, finding);
-    }
-
-    private String hint(Finding finding) {
-        String now = job.answer(finding.id()).map(a -> " Now: " + Telling.shown(a) + ".").orElse("");
-        return switch (finding.type()) {
-            case SEVERAL_OF -> "Numbers with commas, or none." + now;
-            case NUMBER -> "A number in " + finding.unit() + "." + now;
-            case PER_RADIATOR -> "Each radiator as name=number, with commas." + now;
-            default -> "One number or word, or \"unchecked\"." + now;
-        };
     }
 
     private void command(String typed, Finding finding) {
@@ -167,8 +151,8 @@ public final class Callout {
         }
         String first = typed.split("\\s+", 2)[0].toLowerCase(Locale.ROOT);
         String rest = typed.contains(" ") ? typed.split("\\s+", 2)[1] : "";
-        if (!rest.isEmpty() && !WITH_WORDS.contains(first)) {
-            // "back boiler bangs" is something a householder says, not the command "back".
+        if (!rest.isEmpty() && !WITH_WORDS.contains(first) || finding != null && finding.option(first).isPresent()) {
+            // "back boiler bangs" is something a householder says, not the command "back"; and where it gurgles may be "radiators".
             first = ANSWER;
         }
         try {
@@ -179,6 +163,9 @@ public final class Callout {
                 case "save" -> record.keepAs(rest, job);
                 case "standing" -> telling.standing(assess(job));
                 case "verdict" -> verdict();
+                case "radiators" -> radiators();
+                case "gauge" -> gauge();
+                case "sums" -> screen.line(SumsText.of(assess(job), screen.look()).stripTrailing());
                 case "reasons" -> telling.reasons(assess(job));
                 case "back" -> back(finding);
                 case "change" -> change(rest);
@@ -222,7 +209,7 @@ public final class Callout {
         } else if (close.isEmpty()) {
             List<Finding> questions = HouseholdWords.findings(catalogue.findings().values(), typed);
             screen.say("No complaint is close to \"" + typed + "\"; type a number from the list.");
-            offer(questions);
+            telling.offer(questions);
         } else {
             screen.say("Close to that:");
             close.forEach(o -> screen.say("  " + (finding.options().indexOf(o) + 1) + "  " + o.say()));
@@ -240,14 +227,7 @@ public final class Callout {
         } else if (close.isEmpty()) {
             screen.say("No question is close to that. Type \"ask\" and a word, such as \"ask magnet\".");
         } else {
-            offer(close);
-        }
-    }
-
-    private void offer(List<Finding> close) {
-        if (!close.isEmpty()) {
-            screen.say("Questions close to that:");
-            close.stream().limit(OFFERED).forEach(f -> screen.say("  ask " + f.id() + ": " + f.ask()));
+            telling.offer(close);
         }
     }
 
@@ -268,8 +248,7 @@ public final class Callout {
 
     private void change(String id) {
         if (!job.isAnswered(id)) {
-            screen.say("Answered so far:");
-            job.answers().forEach((finding, answer) -> screen.say("  " + finding + ": " + Telling.shown(answer)));
+            telling.answered(job);
             screen.say((id.isEmpty() ? "Type \"change\" and one of these names."
                     : "\"" + id + "\" has not been answered" + Nearest.hint(id, job.answers().keySet())));
         } else {
@@ -286,10 +265,22 @@ public final class Callout {
         }
     }
 
+    private void radiators() {
+        SurveyDesk desk = new SurveyDesk(screen, record, job);
+        job = desk.sit();
+        left = desk.isLeft();
+    }
+
+    private void gauge() {
+        GaugeDesk desk = new GaugeDesk(screen, record, job, LocalDateTime::now);
+        job = desk.sit();
+        left = desk.isLeft();
+    }
+
     private void verdict() {
         Assessment a = assess(job);
         screen.line("");
-        screen.line(AssessmentText.of(a, engine.get().lookahead().rank(a, WORTH_ASKING), screen.width() - 1));
+        screen.line(AssessmentText.of(a, engine.get().lookahead().rank(a, WORTH_ASKING), screen.look()));
     }
 
     private Assessment assess(Job j) {

@@ -54,6 +54,7 @@ final class JobRecord {
             screen.line(Json.pretty(JobFile.fields(job)));
             throw new BadInput("The call-out could not be saved to " + file + "; give another file name.");
         }
-        screen.say(job.answers().isEmpty() ? "Nothing was answered, so nothing was kept." : "Kept in " + file + ".");
+        boolean empty = job.answers().isEmpty() && job.radiators().isEmpty() && job.gauge().isEmpty();
+        screen.say(empty ? "Nothing was answered, so nothing was kept." : "Kept in " + file + ".");
     }
 }

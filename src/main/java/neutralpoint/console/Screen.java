@@ -1,6 +1,7 @@
 package neutralpoint.console;
 
 import java.util.List;
+import neutralpoint.report.Look;
 
 /** Where a conversation is held: a terminal, a pipe, or a script in a test. */
 public interface Screen extends AutoCloseable {
@@ -24,6 +25,14 @@ public interface Screen extends AutoCloseable {
 
     /** Columns to write in, 40 to 100. */
     int width();
+
+    /** True where colour and block characters are shown. */
+    boolean colour();
+
+    /** How a report is shown here. */
+    default Look look() {
+        return new Look(width() - 1, colour());
+    }
 
     @Override
     void close();

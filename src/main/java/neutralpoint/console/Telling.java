@@ -6,16 +6,45 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.Option;
 import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
 
 /** What is told at a prompt without anything being answered: how, why, where things stand. */
 final class Telling {
+    private static final int OFFERED = 6;
+
     private final Screen screen;
     private final Catalogue catalogue;
 
     Telling(Screen screen, Catalogue catalogue) {
         this.screen = screen;
         this.catalogue = catalogue;
+    }
+
+    /** What must be made safe first. */
+    void stops(List<Assessment.StopFound> stops) {
+        stops.forEach(s -> {
+            screen.heading("STOP: " + s.title());
+            screen.say("Now: " + s.action());
+            screen.say("Because: " + s.because());
+        });
+        if (!stops.isEmpty()) {
+            screen.say("Deal with this before anything else.");
+        }
+    }
+
+    /** Questions to ask instead, if there are any. */
+    void offer(List<Finding> close) {
+        if (!close.isEmpty()) {
+            screen.say("Questions close to that:");
+            close.stream().limit(OFFERED).forEach(f -> screen.say("  ask " + f.id() + ": " + f.ask()));
+        }
+    }
+
+    /** Everything answered so far. */
+    void answered(Job job) {
+        screen.say("Answered so far:");
+        job.answers().forEach((finding, answer) -> screen.say("  " + finding + ": " + shown(answer)));
     }
 
     /** How to check a finding, what it takes and what to mind. */
@@ -79,8 +108,20 @@ final class Telling {
                 "reasons: how it got there", "back: the question before", "change NAME: an earlier answer",
                 "ask WORDS: another question than this",
                 "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
-                "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
+                "radiators: enter or import what was read on each radiator", "gauge: enter the pressure gauge over time",
+                "sums: the arithmetic behind what was worked out", "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
                 .forEach(l -> screen.say("  " + l));
+    }
+
+    /** How to answer a question, and the answer it has. */
+    static String hint(Finding finding, Job job) {
+        String now = job.answer(finding.id()).map(a -> " Now: " + shown(a) + ".").orElse("");
+        return switch (finding.type()) {
+            case SEVERAL_OF -> "Numbers with commas, or none." + now;
+            case NUMBER -> "A number in " + finding.unit() + "." + now;
+            case PER_RADIATOR -> "Each radiator as name=number, with commas." + now;
+            default -> "One number or word, or \"unchecked\"." + now;
+        };
     }
 
     /** An answer in words. */

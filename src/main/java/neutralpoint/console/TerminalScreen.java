@@ -3,6 +3,7 @@ package neutralpoint.console;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import neutralpoint.report.Look;
 import neutralpoint.report.Wrap;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
@@ -11,6 +12,8 @@ import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.completer.StringsCompleter;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.spi.SystemStream;
+import org.jline.terminal.spi.TerminalExt;
 import org.jline.utils.AttributedString;
 import org.jline.utils.AttributedStyle;
 
@@ -50,6 +53,23 @@ public final class TerminalScreen implements Screen {
         }
     }
 
+    /**
+     * How a report is shown on standard output: with colour on a terminal that has it, and no wider than that.
+     *
+     * @param plain no colour in any case
+     * @param width columns where it is no terminal, and at most
+     */
+    public static Look standardOutput(boolean plain, int width) {
+        if (System.console() == null) {
+            return Look.plain(width);
+        }
+        try (TerminalScreen screen = open(plain)) {
+            // With output piped away the terminal found is that of the messages.
+            return screen.terminal instanceof TerminalExt system && system.getSystemStream() == SystemStream.Output
+                    ? new Look(Math.min(width, screen.width() - 1), screen.colour) : Look.plain(width);
+        }
+    }
+
     @Override
     public void say(String paragraph) {
         line(Wrap.keepingIndent(width() - 1, paragraph));
@@ -82,6 +102,11 @@ public final class TerminalScreen implements Screen {
     public int width() {
         int columns = terminal.getSize().getColumns();
         return columns <= 0 ? USUAL : Math.max(NARROWEST, Math.min(WIDEST, columns));
+    }
+
+    @Override
+    public boolean colour() {
+        return colour;
     }
 
     @Override

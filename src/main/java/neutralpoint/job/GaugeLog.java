@@ -10,14 +10,15 @@ import neutralpoint.document.BadInput;
 import neutralpoint.document.Node;
 
 /** The pressure gauge over time, as a job file holds it: {"at": "2026-11-02T08:00", "bar": 1.2, "waterCelsius": 15}. */
-final class GaugeLog {
+public final class GaugeLog {
     private GaugeLog() {}
 
     static List<GaugeReading> read(Node.Fields job) {
         return job.find("gauge").map(n -> n.asItems().items()).orElse(List.of()).stream().map(GaugeLog::reading).toList();
     }
 
-    private static GaugeReading reading(Node node) {
+    /** One reading: its bar and celsius with a unit of their own or without, and its time as in 2026-11-02T08:00. */
+    public static GaugeReading reading(Node node) {
         Node.Fields f = node.asFields().only(Set.of("at", "bar", "waterCelsius"));
         return new GaugeReading(time(f.get("at")), number(f, "bar", "bar", 0, 6), number(f, "waterCelsius", "celsius", 0, 110));
     }

@@ -17,12 +17,20 @@ import java.util.Set;
  */
 public record Radiator(String name, String floor, String leg, OptionalDouble runMetres, Optional<Body> body, String valves,
         Temperatures temperatures) {
-    public static final Set<String> FLOORS = Set.of("ground", "first", "second", "unknown");
-    public static final Set<String> VALVES = Set.of("open", "part-shut", "shut", "unknown");
+    private static final String UNKNOWN = "unknown";
+    public static final Set<String> FLOORS = Set.of("ground", "first", "second", UNKNOWN);
+    public static final Set<String> VALVES = Set.of("open", "part-shut", "shut", UNKNOWN);
 
     /** A radiator of which only the place is known. */
     public Radiator(String name, String floor) {
-        this(name, floor, "", OptionalDouble.empty(), Optional.empty(), "unknown", Temperatures.NONE);
+        this(name, floor, "", OptionalDouble.empty(), Optional.empty(), UNKNOWN, Temperatures.NONE);
+    }
+
+    /** This radiator with what another table knew of it, where this one says nothing; the readings stay its own. */
+    public Radiator completedBy(Radiator before) {
+        return new Radiator(name, floor.equals(UNKNOWN) ? before.floor : floor, leg.isEmpty() ? before.leg : leg,
+                runMetres.isPresent() ? runMetres : before.runMetres, body.or(before::body), valves.equals(UNKNOWN) ? before.valves : valves,
+                temperatures);
     }
 
     public Radiator withTemperatures(Temperatures readings) {

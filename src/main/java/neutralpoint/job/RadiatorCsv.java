@@ -1,5 +1,6 @@
 package neutralpoint.job;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Csv;
+import neutralpoint.document.Documents;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 
@@ -20,6 +22,11 @@ public final class RadiatorCsv {
     /** Where a column of the sheet goes, and the unit its heading gives. */
     private record Target(RadiatorTable.Column column, String unit) {}
 
+    /** Reads a file, refusing one that is missing, too large or not UTF-8. */
+    public static List<Radiator> read(Path file) {
+        return read(file.toString(), Documents.decode(file.toString(), Documents.readBytes(file)));
+    }
+
     /**
      * @param name where the text is from, for messages
      */
@@ -27,8 +34,12 @@ public final class RadiatorCsv {
         Csv.Table table = Csv.read(name, text);
         Map<String, Target> targets = new LinkedHashMap<>();
         for (String heading : table.headings()) {
-            targets.put(heading, target(heading).orElseThrow(() -> new BadInput(table.where(), "\"" + heading
-                    + "\" is not a column known here" + Nearest.hint(heading.toLowerCase(Locale.ROOT), titles()))));
+            Target target = target(heading).orElseThrow(() -> new BadInput(table.where(), "\"" + heading
+                    + "\" is not a column known here" + Nearest.hint(heading.toLowerCase(Locale.ROOT), titles())));
+            if (targets.values().stream().anyMatch(t -> t.column().equals(target.column()))) {
+                throw new BadInput(table.where(), "\"" + heading + "\" is a second column of " + target.column().title() + "; keep one of them.");
+            }
+            targets.put(heading, target);
         }
         List<String> missing = NEEDED.stream()
                 .filter(n -> targets.values().stream().noneMatch(t -> t.column().title().equals(n))).toList();
@@ -37,8 +48,13 @@ public final class RadiatorCsv {
                     + "; a survey needs " + String.join(", ", NEEDED) + ".");
         }
         List<Node> rows = new ArrayList<>();
-        table.rows().forEach(row -> rows.add(row(row, targets)));
+        table.rows().stream().filter(RadiatorCsv::isFilled).forEach(row -> rows.add(row(row, targets)));
         return RadiatorTable.read(rows);
+    }
+
+    /** Spreadsheets leave rows of bare separators under a table. */
+    private static boolean isFilled(Node.Fields cells) {
+        return cells.fields().values().stream().anyMatch(cell -> !cell.asText().isBlank());
     }
 
     private static Node row(Node.Fields cells, Map<String, Target> targets) {
@@ -55,11 +71,16 @@ public final class RadiatorCsv {
 
     /** A heading is a column's title or field, with a unit after it or not. */
     private static Optional<Target> target(String heading) {
-        String words = heading.toLowerCase(Locale.ROOT).replaceAll("[_()\\[\\]/]", " ").replaceAll("\\s+", " ").strip();
-        return RadiatorTable.COLUMNS.stream()
-                .filter(c -> words.equals(c.title()) || words.startsWith(c.title() + " ") || words.equals(c.field().toLowerCase(Locale.ROOT)))
-                .findFirst()
-                .map(c -> new Target(c, words.startsWith(c.title() + " ") ? heading.substring(heading.lastIndexOf(' ') + 1).replaceAll("[()\\[\\]]", "") : c.unit()));
+        String words = heading.toLowerCase(Locale.ROOT).replaceAll("[_()\\[\\]/,]", " ").replaceAll("\\s+", " ").strip();
+        return RadiatorTable.COLUMNS.stream().flatMap(c -> target(c, words).stream()).findFirst();
+    }
+
+    private static Optional<Target> target(RadiatorTable.Column c, String words) {
+        if (words.equals(c.title()) || words.equals(c.field().toLowerCase(Locale.ROOT))) {
+            return Optional.of(new Target(c, c.unit()));
+        }
+        String unit = words.startsWith(c.title() + " ") ? words.substring(c.title().length() + 1) : "";
+        return Units.convert(0, unit, c.unit()).isPresent() ? Optional.of(new Target(c, unit)) : Optional.empty();
     }
 
     private static List<String> titles() {

@@ -1,9 +1,11 @@
 package neutralpoint.job;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,8 +61,19 @@ public final class RadiatorTable {
         return List.copyOf(radiators);
     }
 
+    /**
+     * Rows put into a table. One of a name that is there takes the place of the row before, which completes it; others
+     * come after it.
+     */
+    public static List<Radiator> together(List<Radiator> table, List<Radiator> rows) {
+        Map<String, Radiator> byName = new LinkedHashMap<>();
+        table.forEach(r -> byName.put(r.name(), r));
+        rows.forEach(r -> byName.merge(r.name(), r, (before, fresh) -> fresh.completedBy(before)));
+        return List.copyOf(byName.values());
+    }
+
     private static Radiator row(Node.Fields row) {
-        String name = row.text("name").strip();
+        String name = row.text("name").replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
         if (name.isEmpty()) {
             throw new BadInput(row.where(), "this radiator has no name; give the room it is in.");
         }
@@ -68,23 +81,36 @@ public final class RadiatorTable {
                 number(row, "returnTailCelsius"));
         refuseImpossible(row, name, t);
         return new Radiator(name, word(row, "floor", Radiator.FLOORS), row.findText("leg").orElse("").strip(),
-                number(row, "runMetres"), body(row), word(row, "valves", Radiator.VALVES), t);
+                number(row, "runMetres"), body(row, name), word(row, "valves", Radiator.VALVES), t);
     }
 
-    private static Optional<Body> body(Node.Fields row) {
-        if (row.findText("type").orElse("").isBlank()) {
-            return Optional.empty();
-        }
+    /** Type and size are only kept together, so a part of them is asked to be completed rather than passed over. */
+    private static Optional<Body> body(Node.Fields row, String name) {
         String type = word(row, "type", Body.TYPES);
         OptionalDouble height = number(row, "heightMillimetres");
         OptionalDouble length = number(row, "lengthMillimetres");
-        return height.isPresent() && length.isPresent()
-                ? Optional.of(new Body(type, (int) Math.round(height.getAsDouble()), (int) Math.round(length.getAsDouble())))
-                : Optional.empty();
+        List<String> missing = new ArrayList<>();
+        if (type.equals("unknown")) {
+            missing.add("type");
+        }
+        if (height.isEmpty()) {
+            missing.add("height");
+        }
+        if (length.isEmpty()) {
+            missing.add("length");
+        }
+        if (missing.size() == 3) {
+            return Optional.empty();
+        }
+        if (!missing.isEmpty()) {
+            throw new BadInput(row.where(), name + ": type, height and length are given together; "
+                    + String.join(" and ", missing) + (missing.size() == 1 ? " is" : " are") + " missing.");
+        }
+        return Optional.of(new Body(type, (int) Math.round(height.getAsDouble()), (int) Math.round(length.getAsDouble())));
     }
 
-    private static String word(Node.Fields row, String field, java.util.Collection<String> valid) {
-        String word = row.findText(field).orElse("").strip();
+    private static String word(Node.Fields row, String field, Collection<String> valid) {
+        String word = row.findText(field).orElse("").strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-");
         if (word.isEmpty()) {
             return "unknown";
         }
@@ -100,10 +126,10 @@ public final class RadiatorTable {
             return OptionalDouble.empty();
         }
         Column c = COLUMNS.stream().filter(x -> x.field().equals(field)).findFirst().orElseThrow();
-        Quantity q = Quantity.of(node.get(), field, c.unit());
-        double value = GivenUnit.in(c.unit(), q, field, node.get().where());
+        Quantity q = Quantity.of(node.get(), c.title(), c.unit());
+        double value = GivenUnit.in(c.unit(), q, c.title(), node.get().where());
         if (value < c.lowest() || value > c.highest()) {
-            throw new BadInput(node.get().where(), "\"" + field + "\" cannot be " + Quantity.shown(value) + " " + c.unit()
+            throw new BadInput(node.get().where(), "\"" + c.title() + "\" cannot be " + Quantity.shown(value) + " " + c.unit()
                     + "; a plausible figure lies between " + Quantity.shown(c.lowest()) + " and " + Quantity.shown(c.highest()) + ".");
         }
         return OptionalDouble.of(value);

@@ -10,15 +10,17 @@ import neutralpoint.rulebase.WeighedEvidence;
 public final class AssessmentText {
     private static final int REASONS = 3;
 
+    private final Look look;
     private final int width;
     private final StringBuilder out = new StringBuilder();
 
-    private AssessmentText(int width) {
-        this.width = width;
+    private AssessmentText(Look look) {
+        this.look = look;
+        this.width = look.width();
     }
 
-    public static String of(Assessment a, List<NextQuestion> next, int width) {
-        AssessmentText text = new AssessmentText(width);
+    public static String of(Assessment a, List<NextQuestion> next, Look look) {
+        AssessmentText text = new AssessmentText(look);
         text.write(a, next);
         return text.out.toString();
     }
@@ -71,6 +73,10 @@ public final class AssessmentText {
             a.workedOut().forEach(w -> line(String.format("%-4s  %s", w.grade().word(), w.says()), "      "));
             a.disagreements().forEach(w -> line("- look again: your answer to " + w.finding().orElseThrow().id()
                     + " differs from this: " + w.says(), "  "));
+        }
+        String strips = HeatStrip.of(a.job(), look);
+        if (!strips.isEmpty()) {
+            out.append(a.workedOut().isEmpty() ? "\nFrom the readings\n" : "").append(strips);
         }
     }
 

@@ -64,6 +64,20 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
         return radiator.body().map(b -> b.type().startsWith("old-") || b.type().startsWith("column-")).orElse(false);
     }
 
+    /** The state in a word or two, as a table shows it. */
+    public String stateShown() {
+        return switch (state) {
+            case COLD -> "cold";
+            case REVERSED -> "reversed";
+            case GAS_AT_TOP -> "cold top";
+            case STARVED -> "starved";
+            case BASE_RESTRICTED -> "cold base";
+            case LUKEWARM -> "lukewarm";
+            case OVER_FED -> "over-fed";
+            case HEALTHY -> "healthy";
+        };
+    }
+
     /** The state in the words rules read. */
     public String stateWord() {
         return state.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');

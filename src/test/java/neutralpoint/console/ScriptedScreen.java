@@ -48,6 +48,11 @@ final class ScriptedScreen implements Screen {
     }
 
     @Override
+    public boolean colour() {
+        return false;
+    }
+
+    @Override
     public void close() {}
 
     /** Every heading in the order shown: questions and stops. */
