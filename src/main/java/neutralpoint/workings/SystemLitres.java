@@ -75,6 +75,9 @@ record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> chec
     }
 
     static String shown(Range litres) {
+        if (litres.low() == litres.high()) {
+            return Figures.sum("%s litres", litres.likely());
+        }
         return Figures.sum("%s litres (%s to %s)", litres.likely(), litres.low(), litres.high());
     }
 }
