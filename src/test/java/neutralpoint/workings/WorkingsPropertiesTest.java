@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds of everything worked out from readings, whatever a job file may hold. */
 class WorkingsPropertiesTest {
-    private static final int TRIES = Integer.getInteger("neutralpoint.tries", 4000);
+    private static final int TRIES = Integer.getInteger("neutralpoint.tries", 3000);
     private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
     private static final int LONGEST_SENTENCE = 160;
 
