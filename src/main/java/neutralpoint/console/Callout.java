@@ -17,6 +17,7 @@ import neutralpoint.consult.Lookahead;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
+import neutralpoint.document.Where;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.report.AssessmentText;
@@ -198,7 +199,7 @@ public final class Callout {
             screen.say("There is no question open.");
             return;
         }
-        job = job.with(finding.id(), answer).asking(null);
+        job = new JobCheck(catalogue).together(job.with(finding.id(), answer), new Where("your answer", 0)).asking(null);
         save();
     }
 
