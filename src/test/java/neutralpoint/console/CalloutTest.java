@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
