@@ -84,15 +84,15 @@ final class SurveyWorkings {
     private static Optional<WorkedOut> listed(List<SurveyedRadiator> survey, Heading h) {
         List<SurveyedRadiator> these = survey.stream().filter(r -> r.state() == h.state()).toList();
         return these.isEmpty() ? Optional.empty() : Optional.of(WorkedOut.figure(WARN, h.words() + ": "
-                + names(these) + ", " + these.size() + " of " + survey.size() + ".", these.stream().map(SurveyWorkings::line).toArray(String[]::new)));
+                + names(these.stream().map(SurveyedRadiator::name).toList()) + ", " + these.size() + " of " + survey.size() + ".", these.stream().map(SurveyWorkings::line).toArray(String[]::new)));
     }
 
     /** As many names as fit into a sentence. */
-    private static String names(List<SurveyedRadiator> radiators) {
+    static String names(List<String> radiators) {
         StringBuilder names = new StringBuilder();
         int shown = 0;
-        for (SurveyedRadiator r : radiators) {
-            String name = shortened(r.name());
+        for (String radiator : radiators) {
+            String name = shortened(radiator);
             if (shown > 0 && names.length() + name.length() > LONGEST_LIST) {
                 return names + " and " + (radiators.size() - shown) + " more";
             }
@@ -101,7 +101,7 @@ final class SurveyWorkings {
         return names.toString();
     }
 
-    private static String shortened(String name) {
+    static String shortened(String name) {
         return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1).strip() + "…";
     }
 
