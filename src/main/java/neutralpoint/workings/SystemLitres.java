@@ -22,14 +22,14 @@ import neutralpoint.job.Radiator;
  * @param sums   what it was added up from
  * @param check  the same held against a rule of thumb, where there is one
  */
-record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> check) {
+public record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> check) {
     /** Pipework of a house to each radiator: some 5 to 12 m of 15 mm and its share of 22 mm; common practice, no source. */
     private static final Range PIPE_TO_A_RADIATOR_LITRES = new Range(0.8, 1.4, 2.4);
     /** Fewest radiators that stand for a house. */
     private static final int FEWEST = 3;
 
     /** Empty when nothing is known to add it up from. */
-    static Optional<SystemLitres> of(Job job) {
+    public static Optional<SystemLitres> of(Job job) {
         if (Figures.has(job, "system-content-litres")) {
             double given = Figures.get(job, "system-content-litres");
             return Optional.of(new SystemLitres(Range.exactly(given), List.of(Figures.sum("measured: %s litres", given)), Optional.empty()));
@@ -62,7 +62,8 @@ record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> chec
                 ? Optional.of(all.against(ContentRule.byKilowatts(Figures.get(job, "boiler-output-kw")))) : Optional.empty());
     }
 
-    private static Range litres(Radiator r) {
+    /** Water in a radiator of which type and size are known; nothing when they are not. */
+    public static Range litres(Radiator r) {
         return r.body().map(b -> Content.radiatorLitres(RadiatorType.valueOf(b.type().toUpperCase(Locale.ROOT).replace('-', '_')),
                 b.heightMillimetres(), b.lengthMillimetres())).orElse(Range.NOTHING);
     }
