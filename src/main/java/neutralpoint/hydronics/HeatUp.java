@@ -44,7 +44,7 @@ public final class HeatUp {
      *
      * @param kilowattHours     heat to put in, 0 to 1000
      * @param kilowatts         power of the source, above 0 to 200
-     * @param ratedKilowatts    output of all radiators at 50 K over the room, 0 to 200
+     * @param ratedKilowatts    output of all radiators at 50 K over the room, 0 to 10 000
      * @param fromCelsius       0 to 100
      * @param toCelsius         from the first to 110
      * @param roomCelsius       0 to 40
@@ -55,7 +55,7 @@ public final class HeatUp {
         checkRise(fromCelsius, toCelsius);
         Bounds.within("The heat in kilowatt hours", kilowattHours, 0, 1000);
         Bounds.above("The power in kilowatts", kilowatts, 0, 200);
-        Bounds.within("The radiators' output in kilowatts", ratedKilowatts, 0, 200);
+        Bounds.within("The radiators' output in kilowatts", ratedKilowatts, 0, 10_000);
         Bounds.within("The room in degrees C", roomCelsius, 0, 40);
         if (kilowatts < LEAST_SURPLUS * givenToRooms(ratedKilowatts, toCelsius, roomCelsius)) {
             return OptionalDouble.empty();
