@@ -1,5 +1,7 @@
 package neutralpoint.job;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -19,6 +21,8 @@ public record Quantity(double value, String unit) {
             "(\\d+(?:[.,]\\d+)?)\\s*([^\\s\\d]\\S*)\\s+in\\s+(\\d+(?:[.,]\\d+)?)\\s*(s|secs?|seconds?|min|mins|minutes?)\\.?",
             Pattern.CASE_INSENSITIVE);
     private static final double SECONDS_PER_MINUTE = 60;
+    /** Finer than any jug and watch. */
+    private static final MathContext FIGURES = new MathContext(4);
 
     /**
      * @param what   what the number is, for the message
@@ -52,7 +56,7 @@ public record Quantity(double value, String unit) {
         if (seconds == 0) {
             throw new BadInput(node.where(), "\"" + what + "\" was timed over no time at all; give the seconds the jug took to fill.");
         }
-        return new Quantity(litres.getAsDouble() / seconds, "l/s");
+        return new Quantity(new BigDecimal(litres.getAsDouble() / seconds).round(FIGURES).doubleValue(), "l/s");
     }
 
     private static double number(String written) {

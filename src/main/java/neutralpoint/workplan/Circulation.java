@@ -13,6 +13,9 @@ final class Circulation {
     /** What a flushing pump drives through a house of 22 mm pipe, far below its label. Common practice, no source. */
     private static final Range USUAL_LITRES_PER_MINUTE = new Range(20, 30, 45);
 
+    private static final String VELOCITY_SOURCE = "velocity = flow / area; bores of copper EN 1057, of plastic from memory; "
+            + "limits: copper trade association, publication 150";
+
     private Circulation() {}
 
     /** Velocity alone needs no content. */
@@ -24,15 +27,16 @@ final class Circulation {
         Tube pipe = house.largestPipe();
         Range velocity = new Range(velocity(flow.value().low(), pipe), velocity(flow.value().likely(), pipe),
                 velocity(flow.value().high(), pipe));
-        Part part = Part.of(new Figure("pipe-velocity-metres-per-second", "Speed of the water in the largest pipe", velocity, "m/s", List.of(
-                "flow " + flow.shown(),
+        List<String> sums = List.of("flow " + flow.shown(),
                 Figures.sum("pipe %s mm outside, %s mm bore%s", pipe.outsideMillimetres(), pipe.boreMillimetres(),
                         house.pipeIsKnown() ? "" : ", not measured: common practice, no source"),
                 Figures.sum("%s litres a minute / 60 / %s litres in a metre of it = %s", flow.value().likely(), pipe.litresPerMetre(),
-                        Said.range(velocity, "m/s")),
-                verdict(velocity)), "velocity = flow / area; bores of copper EN 1057, of plastic from memory; limits: copper trade association, publication 150"));
+                        Said.range(velocity, "m/s")), verdict(velocity));
+        Part part = Part.of(new Figure("pipe-velocity-metres-per-second", "Speed of the water in the largest pipe", velocity, "m/s",
+                sums, VELOCITY_SOURCE));
         Part pipeToSee = house.pipeIsKnown() ? Part.NOTHING
-                : Part.missing("Put a rule across the largest heating pipe: its size sets the speed of the water and the fittings to bring.");
+                : Part.missing("Put a rule across the largest heating pipe: its size sets the speed of the water and the fittings to "
+                        + "bring.");
         Part flowToSee = flow.isRead() ? Part.NOTHING
                 : Part.missing("Time a bucket at the flushing pump's hose, or read its meter, with the pump connected to this house.");
         return part.and(pipeToSee).and(flowToSee);

@@ -19,6 +19,7 @@ import neutralpoint.workings.Figures;
  */
 public record DayPlan(LocalTime start, List<Span> spans, Range minutes, String finish, Range withoutHeat) {
     public static final LocalTime USUAL_START = LocalTime.of(8, 30);
+    private static final String SOURCE = "minutes of the steps: common practice, no source";
     private static final int MINUTES_PER_HOUR = 60;
     private static final int MINUTES_PER_DAY = 24 * 60;
 
@@ -88,9 +89,9 @@ public record DayPlan(LocalTime start, List<Span> spans, Range minutes, String f
         List<String> stages = spans.stream().map(s -> s.stage() + ": " + Said.range(s.minutes(), "minutes")).toList();
         List<String> sums = new ArrayList<>(stages);
         sums.add("from " + start + " together " + Said.range(minutes, "minutes") + ", done by " + finish);
-        return List.of(new Figure("day-minutes", "Time on the job", minutes, "minutes", sums, "minutes of the steps: common practice, no source"),
+        return List.of(new Figure("day-minutes", "Time on the job", minutes, "minutes", sums, SOURCE),
                 new Figure("without-heat-minutes", "Longest stretch without heat", withoutHeat, "minutes",
                         List.of("the longest run of steps on end with the heating off: " + Said.range(withoutHeat, "minutes")),
-                        "minutes of the steps: common practice, no source"));
+                        SOURCE));
     }
 }

@@ -45,7 +45,8 @@ enum Dirt {
     record Judged(Range turnovers, String says) {
         static Judged of(Job job) {
             return seenIn(job).map(dirt -> new Judged(Range.exactly(dirt.turnovers()), dirt.word())).orElseGet(() -> new Judged(
-                    new Range(LIGHT.turnovers(), ORDINARY.turnovers(), HEAVY.turnovers()), "not looked at, taken as ordinary, light to heavy"));
+                    new Range(LIGHT.turnovers(), ORDINARY.turnovers(), HEAVY.turnovers()),
+                    "not looked at, taken as ordinary, light to heavy"));
         }
 
         boolean isSeen() {

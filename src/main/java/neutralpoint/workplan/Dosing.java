@@ -38,11 +38,17 @@ final class Dosing {
         String name = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
         List<String> sums = new ArrayList<>(notes);
         sums.add("dose " + percent.shown());
-        sums.add(Figures.sum("%s x %s / 100 = %s", Said.range(water, "litres"), percent.value().likely(), Said.range(litres, "litres")));
+        sums.add(Figures.sum("%s x %s / 100 = %s", Said.range(water, "litres"), percent.value().likely(),
+                Said.range(litres, "litres")));
         return Part.of(new Figure(what + "-litres", name, litres, "litres", sums, SOURCE),
-                new Figure(what + "-containers", name + " to bring", whole, Figures.sum("of %s litres", container.value().likely()), List.of(
+                new Figure(what + "-containers", name + " to bring", whole, containers(whole, container), List.of(
                         "container " + container.shown(), Figures.sum("%s / %s, counted up to whole ones = %s",
                                 Said.range(litres, "litres"), container.value().likely(), Said.range(whole, ""))), SOURCE));
+    }
+
+    private static String containers(Range count, Given size) {
+        double litres = size.value().likely();
+        return Figures.sum("%s of %s %s", count.high() == 1 ? "container" : "containers", litres, litres == 1 ? "litre" : "litres");
     }
 
     /** Whole containers; a hair over a whole one, which is rounding, wants no other. */

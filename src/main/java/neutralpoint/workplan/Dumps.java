@@ -53,14 +53,16 @@ record Dumps(List<Dump> each, Part part) {
         }
         Range minutes = Range.total(each.stream().map(d -> d.minutes().orElseThrow().value()).toList());
         return part.and(Part.of(new Figure("dump-minutes", "Time for the dumps", minutes, "minutes",
-                List.of(each.size() + " radiators together " + Said.range(minutes, "minutes"), "valves opened and shut not counted"), SOURCE)));
+                List.of(each.size() + " radiators together " + Said.range(minutes, "minutes"), "valves opened and shut not counted"),
+                SOURCE)));
     }
 
     private static Part toMeasure(List<House.Emitter> radiators, Dirt.Judged dirt) {
         Part part = radiators.stream().allMatch(House.Emitter::isSized) ? Part.NOTHING
                 : Part.missing("Measure type, height and length of the radiators: what each dump takes follows from its content.");
         return dirt.isSeen() ? part
-                : part.and(Part.missing("Look at the water from a bleed screw or a drain cock: how dirty it is sets how long a dump runs."));
+                : part.and(Part.missing("Look at the water from a bleed screw or a drain cock: how dirty it is sets how long a dump "
+                        + "runs."));
     }
 
     Optional<Range> litres() {

@@ -51,8 +51,8 @@ public record Quantities(List<Figure> figures, List<Dump> dumps, List<String> to
     private static Part withoutContent(House house, Scope scope, Dumps dumps) {
         String sentence = house.content().isPresent()
                 ? "The radiators in the table add up to more than 5000 litres, which no house holds: measure them again."
-                : "List at least three radiators, with type and size if they can be measured, or measure what the system holds: doses, heat "
-                        + "and water all follow from it.";
+                : "List at least three radiators, with type and size if they can be measured, or measure what the system holds: doses, "
+                        + "heat and water all follow from it.";
         return Part.missing(sentence).and(Circulation.velocity(house, scope)).and(dumps.part());
     }
 

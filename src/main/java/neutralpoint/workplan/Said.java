@@ -3,13 +3,21 @@ package neutralpoint.workplan;
 import neutralpoint.hydronics.Range;
 import neutralpoint.workings.Figures;
 
-/** How the figures of a plan are written. */
+/** How the figures of a plan are written: no finer than anybody can measure them. */
 final class Said {
+    private static final double WHOLE_FROM = 100;
+    private static final double TENTHS_FROM = 10;
+
     private Said() {}
 
     static String range(Range value, String unit) {
-        String spread = value.low() == value.high() ? ""
-                : " (" + Figures.shown(value.low()) + " to " + Figures.shown(value.high()) + ")";
-        return Figures.shown(value.likely()) + (unit.isEmpty() ? "" : " " + unit) + spread;
+        String spread = value.low() == value.high() ? "" : " (" + number(value.low()) + " to " + number(value.high()) + ")";
+        return number(value.likely()) + (unit.isEmpty() ? "" : " " + unit) + spread;
+    }
+
+    /** Hundreds in whole numbers, tens to a tenth, less to a hundredth. */
+    static String number(double value) {
+        double perUnit = value >= WHOLE_FROM ? 1 : value >= TENTHS_FROM ? 10 : 100;
+        return Figures.shown(Math.round(value * perUnit) / perUnit);
     }
 }

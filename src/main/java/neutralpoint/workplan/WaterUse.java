@@ -34,8 +34,8 @@ final class WaterUse {
         boolean dumpsUnknown = scope.way().does(Way.Does.DUMPED) && dumps.litres().isEmpty();
         part = dumpsUnknown ? part : part.and(totals(dumps.litres(), rinse, drained));
         if (!house.supply().isRead()) {
-            return part.and(Part.missing("Time a jug at the cold kitchen tap, such as 2 litres in 9 s: dumps, rinses and refill take as long "
-                    + "as the supply makes them."));
+            return part.and(Part.missing("Time a jug at the cold kitchen tap, such as 2 litres in 9 s: dumps, rinses and refill take as "
+                    + "long as the supply makes them."));
         }
         return house.supplyRuns() ? part : part.and(Part.missing("The cold supply gives next to nothing: find out why before any water "
                 + "is let out, for it could not be filled again."));
@@ -47,8 +47,8 @@ final class WaterUse {
                 : Figures.sum("%s x a share of %s, by how high up the place is = %s", Said.range(systemLitres, "litres"),
                         Said.range(share, ""), Said.range(drained, "litres"));
         Range minutes = drained.over(DRAIN_LITRES_PER_MINUTE);
-        return Part.of(new Figure("drain-litres", "Water to let out of the system", drained, "litres", List.of(let),
-                share.low() == 1 ? "content of the system" : "content of the system; the share let out common practice, no source"),
+        String source = "content of the system" + (share.low() == 1 ? "" : "; the share let out common practice, no source");
+        return Part.of(new Figure("drain-litres", "Water to let out of the system", drained, "litres", List.of(let), source),
                 new Figure("drain-minutes", "Time to drain", minutes, "minutes", List.of(Figures.sum("%s / %s = %s",
                         Said.range(drained, "litres"), Said.range(DRAIN_LITRES_PER_MINUTE, "litres a minute"), Said.range(minutes, "minutes"))),
                         "a hose on a drain cock: common practice, no source"));
@@ -78,11 +78,10 @@ final class WaterUse {
         sums.add(Figures.sum("from %s of the main's reading to within 10 percent of it: ln((%s - 100) / 10) = %s",
                 Said.range(percent, "percent"), percent.likely(), Said.range(turnovers, "turnovers")));
         sums.add(Figures.sum("%s x %s = %s", Said.range(content, "litres"), turnovers.likely(), Said.range(litres, "litres")));
-        String source = "well-mixed dilution; within 10 percent of the main: tds-rinse-limit; the reading with cleaner in it common practice, "
-                + "no source";
-        Part part = Part.of(new Figure("rinse-litres", "Water to rinse the circuit", litres, "litres", sums, source));
-        return house.supplyRuns() ? part.and(Part.of(timed(house, "rinse-minutes", "Time to rinse the circuit", litres, house.supply().value(),
-                "supply " + house.supply().shown()))) : part;
+        Part part = Part.of(new Figure("rinse-litres", "Water to rinse the circuit", litres, "litres", sums, "well-mixed dilution; "
+                + "within 10 percent of the main: tds-rinse-limit; the reading with cleaner in it common practice, no source"));
+        return house.supplyRuns() ? part.and(Part.of(timed(house, "rinse-minutes", "Time to rinse the circuit", litres,
+                house.supply().value(), "supply " + house.supply().shown()))) : part;
     }
 
     private static Part refill(House house, Range litres) {
