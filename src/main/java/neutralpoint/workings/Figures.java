@@ -12,8 +12,7 @@ public final class Figures {
 
     /** The reading of a number finding; empty when it was not given. */
     public static OptionalDouble of(Job job, String finding) {
-        return job.answer(finding).map(a -> a instanceof Answer.Reading r ? OptionalDouble.of(r.value()) : OptionalDouble.empty())
-                .orElse(OptionalDouble.empty());
+        return job.answers().get(finding) instanceof Answer.Reading r ? OptionalDouble.of(r.value()) : OptionalDouble.empty();
     }
 
     /** True when all of these number findings were read. */

@@ -29,7 +29,7 @@ final class Circulation {
                 velocity(flow.value().high(), pipe));
         List<String> sums = List.of("flow " + flow.shown(),
                 Figures.sum("pipe %s mm outside, %s mm bore%s", pipe.outsideMillimetres(), pipe.boreMillimetres(),
-                        house.pipeIsKnown() ? "" : ", not measured: common practice, no source"),
+                        house.pipeIsKnown() ? "" : ", taken as usual: common practice, no source"),
                 Figures.sum("%s litres a minute / 60 / %s litres in a metre of it = %s", flow.value().likely(), pipe.litresPerMetre(),
                         Said.range(velocity, "m/s")), verdict(velocity));
         Part part = Part.of(new Figure("pipe-velocity-metres-per-second", "Speed of the water in the largest pipe", velocity, "m/s",
@@ -67,7 +67,7 @@ final class Circulation {
         String likely = words(VelocityVerdict.of(velocity.likely()));
         String low = words(VelocityVerdict.of(velocity.low()));
         String high = words(VelocityVerdict.of(velocity.high()));
-        return likely + (low.equals(high) ? "" : "; at the least " + low + ", at the most " + high);
+        return likely + (low.equals(likely) ? "" : "; at the least " + low) + (high.equals(likely) ? "" : "; at the most " + high);
     }
 
     private static String words(VelocityVerdict verdict) {

@@ -30,7 +30,7 @@ final class Dosing {
     }
 
     private static Part dose(House house, String what, Range water, List<String> notes) {
-        Given percent = Given.of(house.job(), what + "-dose-percent", "litres to 100 litres", USUAL_PERCENT);
+        Given percent = Given.of(house.job(), what + "-dose-percent", "in 100", USUAL_PERCENT);
         Given container = Given.of(house.job(), "container-size-litres", "litres", USUAL_CONTAINER_LITRES);
         Range litres = water.times(percent.value().times(0.01));
         Range count = litres.over(container.value());
@@ -42,7 +42,7 @@ final class Dosing {
                 Said.range(litres, "litres")));
         return Part.of(new Figure(what + "-litres", name, litres, "litres", sums, SOURCE),
                 new Figure(what + "-containers", name + " to bring", whole, containers(whole, container), List.of(
-                        "container " + container.shown(), Figures.sum("%s / %s, counted up to whole ones = %s",
+                        "a container holds " + container.shown(), Figures.sum("%s / %s, counted up to whole ones = %s",
                                 Said.range(litres, "litres"), container.value().likely(), Said.range(whole, ""))), SOURCE));
     }
 

@@ -32,7 +32,7 @@ record Dumps(List<Dump> each, Part part) {
     private static Dump dump(House house, House.Emitter r, Dirt.Judged dirt) {
         Range litres = r.litres().times(dirt.turnovers());
         Figure water = new Figure("dump-litres-of-" + r.name(), "Water for the dump of " + r.name(), litres, "litres", List.of(
-                "holds " + Said.range(r.litres(), "litres") + (r.isSized() ? "" : ", not measured: common practice, no source"),
+                "holds " + Said.range(r.litres(), "litres") + (r.isSized() ? "" : ", taken as usual: common practice, no source"),
                 "water " + dirt.says() + ": " + Said.range(dirt.turnovers(), "turnovers") + " until clear",
                 Figures.sum("%s x %s = %s", r.litres().likely(), dirt.turnovers().likely(), Said.range(litres, "litres"))), SOURCE);
         return new Dump(r.name(), water, house.supplyRuns() ? Optional.of(minutes(house.supply(), r.name(), litres)) : Optional.empty());

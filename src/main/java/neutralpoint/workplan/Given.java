@@ -19,6 +19,6 @@ record Given(Range value, String unit, boolean isRead) {
 
     /** The figure with its unit, and a guess called a guess. */
     String shown() {
-        return Said.range(value, unit) + (isRead ? "" : ", not measured: common practice, no source");
+        return Said.range(value, unit) + (isRead ? "" : ", taken as usual: common practice, no source");
     }
 }

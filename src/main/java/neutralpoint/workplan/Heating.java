@@ -27,8 +27,8 @@ final class Heating {
         }
         Range heat = heat(systemLitres);
         Figure once = new Figure("heat-up-kilowatt-hours", "Heat to bring the system to 60 degrees", heat, "kWh", List.of(
-                Figures.sum("%s from %s to %s degrees, water alone: %s kWh", Said.range(systemLitres, "litres"), COLD_CELSIUS, HOT_CELSIUS,
-                        HeatUp.kilowattHours(systemLitres.likely(), 0, COLD_CELSIUS, HOT_CELSIUS)),
+                Figures.sum("%s from %s to %s degrees, water alone: %s kWh", Said.range(systemLitres, "litres"), COLD_CELSIUS,
+                        HOT_CELSIUS, HeatUp.kilowattHours(systemLitres.likely(), 0, COLD_CELSIUS, HOT_CELSIUS)),
                 Figures.sum("steel and copper take %s of that again", Said.range(METAL_SHARE, "times")),
                 "together " + Said.range(heat, "kWh")), SOURCE);
         int times = scope.way().does(Way.Does.PUMPED_ROUND) ? 2 : 1;
@@ -51,21 +51,21 @@ final class Heating {
         OptionalDouble boiler = Figures.of(house.job(), "boiler-output-kw");
         OptionalDouble heater = Figures.of(house.job(), "flushing-heater-kilowatts");
         boolean pumped = scope.way().does(Way.Does.PUMPED_ROUND);
-        Part part = boiler.isPresent() ? time(house, heat, "boiler", boiler.getAsDouble())
+        Part part = boiler.isPresent() ? time(house, heat, "boiler", boiler.getAsDouble(), pumped)
                 : Part.missing("Read the boiler's heating output off its data plate: the time to heat up follows from it.");
         if (pumped && heater.isEmpty()) {
             part = part.and(Part.missing("Read the power of the flushing machine's heater off its label, 0 if it has none."));
         }
         if (pumped && heater.orElse(0) > 0) {
-            part = part.and(time(house, heat, "heater", heater.getAsDouble()));
+            part = part.and(time(house, heat, "heater", heater.getAsDouble(), pumped));
             if (boiler.isPresent()) {
-                part = part.and(time(house, heat, "both", boiler.getAsDouble() + heater.getAsDouble()));
+                part = part.and(time(house, heat, "both", boiler.getAsDouble() + heater.getAsDouble(), pumped));
             }
         }
         return part;
     }
 
-    private static Part time(House house, Range heat, String by, double kilowatts) {
+    private static Part time(House house, Range heat, String by, double kilowatts, boolean pumped) {
         Range given = house.radiatorKilowatts();
         OptionalDouble low = minutes(heat.low(), kilowatts, given.low());
         OptionalDouble likely = minutes(heat.likely(), kilowatts, given.likely());
@@ -77,7 +77,7 @@ final class Heating {
         };
         if (low.isEmpty() || likely.isEmpty() || high.isEmpty()) {
             return Part.missing(Figures.sum("With every radiator open %s at %s kW cannot be relied on to reach %s degrees: heat with some "
-                    + "radiators shut, and measure the radiators to tell how many.", what, kilowatts, HOT_CELSIUS));
+                    + "radiators shut, and measure type and size of each to tell how many.", what, kilowatts, HOT_CELSIUS));
         }
         Range minutes = new Range(low.getAsDouble(), likely.getAsDouble(), high.getAsDouble());
         List<String> sums = new ArrayList<>();
@@ -86,6 +86,9 @@ final class Heating {
         sums.add(Figures.sum("radiators of %s at 50 degrees over a room of %s take some of it on the way", Said.range(given, "kW"),
                 ROOM_CELSIUS));
         sums.add("together " + Said.range(minutes, "minutes"));
+        if (pumped && !by.equals("heater")) {
+            sums.add("only while the boiler may fire: never with the vent or the vessel shut off");
+        }
         return Part.of(new Figure("heat-up-minutes-by-" + by, "Time to 60 degrees by " + what, minutes, "minutes", sums,
                 SOURCE + "; what radiators give by the law of EN 442"));
     }

@@ -17,7 +17,7 @@ import neutralpoint.job.Job;
  */
 public record PlanLists(List<String> bring, List<String> agree, List<String> recordFirst, List<String> restore) {
     private static final Pattern BRACES = Pattern.compile("\\{([a-z-]+)}");
-    private static final String NOT_KNOWN = "as much as its label says, once the system's water is known";
+    private static final String NOT_KNOWN = "not worked out yet, see what to measure";
 
     /** @param lines as catalogued; those that fit the job are taken, in their order */
     public static PlanLists of(Collection<PlanLine> lines, Job known, Scope scope, Quantities quantities) {

@@ -16,8 +16,8 @@ import neutralpoint.workings.SystemLitres;
  * @param toMeasure what to measure, a sentence each, for what is missing or only guessed
  */
 public record Quantities(List<Figure> figures, List<Dump> dumps, List<String> toMeasure) {
-    /** A house holds less; more is a slip in the table of radiators. */
-    private static final double MOST_LITRES = 5000;
+    /** Fewest radiators that stand for a house; so many without a content are more than any house holds. */
+    private static final int FEWEST = 3;
 
     public Quantities {
         figures = List.copyOf(figures);
@@ -28,9 +28,8 @@ public record Quantities(List<Figure> figures, List<Dump> dumps, List<String> to
     /** @param known the job with what was worked out from its readings put in */
     public static Quantities of(Job known, Scope scope) {
         House house = House.of(known);
-        Optional<SystemLitres> content = house.content().filter(c -> c.litres().high() <= MOST_LITRES && c.litres().low() > 0);
         Dumps dumps = Dumps.of(house, scope);
-        Part part = content.map(c -> withContent(house, scope, c, dumps)).orElseGet(() -> withoutContent(house, scope, dumps))
+        Part part = house.content().map(c -> withContent(house, scope, c, dumps)).orElseGet(() -> withoutContent(house, scope, dumps))
                 .and(Filling.pressure(house, scope));
         return new Quantities(part.figures(), dumps.each(),
                 new ArrayList<>(new LinkedHashSet<>(part.toMeasure())));
@@ -49,8 +48,8 @@ public record Quantities(List<Figure> figures, List<Dump> dumps, List<String> to
     }
 
     private static Part withoutContent(House house, Scope scope, Dumps dumps) {
-        String sentence = house.content().isPresent()
-                ? "The radiators in the table add up to more than 5000 litres, which no house holds: measure them again."
+        String sentence = house.job().radiators().size() >= FEWEST
+                ? "The radiators in the table add up to more water than any house holds: measure them again."
                 : "List at least three radiators, with type and size if they can be measured, or measure what the system holds: doses, "
                         + "heat and water all follow from it.";
         return Part.missing(sentence).and(Circulation.velocity(house, scope)).and(dumps.part());

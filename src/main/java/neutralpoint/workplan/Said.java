@@ -12,7 +12,8 @@ final class Said {
 
     static String range(Range value, String unit) {
         String spread = value.low() == value.high() ? "" : " (" + number(value.low()) + " to " + number(value.high()) + ")";
-        return number(value.likely()) + (unit.isEmpty() ? "" : " " + unit) + spread;
+        String of = unit.equals("litres") && value.likely() == 1 ? "litre" : unit;
+        return number(value.likely()) + (of.isEmpty() ? "" : " " + of) + spread;
     }
 
     /** Hundreds in whole numbers, tens to a tenth, less to a hundredth. */

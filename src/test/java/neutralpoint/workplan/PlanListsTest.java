@@ -28,14 +28,15 @@ class PlanListsTest {
         Job job = tenRadiators().with("largest-pipe", new Answer.One("copper-28")).with("radiator-piping", new Answer.One("microbore-manifold"));
         assertThat(lists(job, OPEN).bring()).anyMatch(l -> l.startsWith("Two 28 mm tees")).anyMatch(l -> l.contains("for 8 or 10 mm tails"));
         assertThat(lists(tenRadiators(), OPEN).bring()).anyMatch(l -> l.startsWith("Two 22 mm tees"))
-                .contains("22 mm stop ends and two 15 mm stop ends, each with a tag that can be seen, for feed and vent.");
+                .anyMatch(l -> l.endsWith("for 15 mm tails."));
     }
 
     @Test
     void chemicalsComeWithTheirNumber() {
-        assertThat(lists(tenRadiators(), MACHINE).bring()).contains("Cleaner: 1 container of 1 litre.", "Inhibitor: 1 container of 1 litre, and its label for the boiler.");
-        assertThat(lists(Job.begin("bare"), MACHINE).bring()).contains("Cleaner: as much as its label says, once the system's water is known.");
-        assertThat(lists(tenRadiators(), MACHINE).agree()).anyMatch(l -> l.startsWith("The work takes about 498 litres (414 to 582) from the main"));
+        assertThat(lists(tenRadiators(), MACHINE).bring()).contains("Cleaner: 1 container of 1 litre.",
+                "Inhibitor, with its label for the boiler: 1 container of 1 litre.");
+        assertThat(lists(Job.begin("bare"), MACHINE).bring()).contains("Cleaner: not worked out yet, see what to measure.");
+        assertThat(lists(tenRadiators(), MACHINE).agree()).anyMatch(l -> l.startsWith("Water the work takes from the main: 498 litres (414 to 582)."));
     }
 
     @Test
