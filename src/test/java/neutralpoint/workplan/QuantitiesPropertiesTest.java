@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** What holds for the figures of every plan, whatever the house. */
 class QuantitiesPropertiesTest {
     private static final long SEED = 20_261_126;
-    private static final int HOUSES = 150;
+    private static final int HOUSES = 60;
 
     @Test
     void everyFigureIsFiniteAndNotNegativeAndItsPartsAddUp() {
