@@ -12,7 +12,7 @@ import neutralpoint.document.Nearest;
 public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes,
         Map<String, ArrangementKind> arrangements, Map<String, Course> courses, Map<String, Caution> cautions,
         Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings,
-        Map<String, ArrangementCare> cares) {
+        Map<String, ArrangementCare> cares, Map<String, PlanLine> planLines) {
 
     /** The finding that screens for danger; always asked first. */
     public static final String RED_LINES = "red-lines";

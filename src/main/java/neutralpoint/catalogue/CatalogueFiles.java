@@ -24,8 +24,9 @@ public final class CatalogueFiles {
     public static final String COMPILED = "/neutralpoint/catalogue.json";
 
     private static final String CARES = "handling-by-arrangement";
-    private static final List<String> SECTIONS =
-            List.of("findings", "causes", "arrangements", "courses", "cautions", "sources", "methods", "handling", CARES);
+    private static final String PLAN_LISTS = "plan-lists";
+    private static final List<String> SECTIONS = List.of("findings", "causes", "arrangements", "courses", "cautions", "sources",
+            "methods", "handling", CARES, PLAN_LISTS);
 
     private CatalogueFiles() {}
 
@@ -136,6 +137,7 @@ public final class CatalogueFiles {
         Map<String, Method> methods = new LinkedHashMap<>();
         Map<String, Handling> handlings = new LinkedHashMap<>();
         Map<String, ArrangementCare> cares = new LinkedHashMap<>();
+        Map<String, PlanLine> planLines = new LinkedHashMap<>();
         sections.get("findings").forEach(f -> CatalogueReader.readAll(f, findings, CatalogueReader::finding));
         sections.get("causes").forEach(f ->
                 CatalogueReader.readAll(f, causes, node -> CatalogueReader.cause(node, subjectOf(f))));
@@ -146,7 +148,8 @@ public final class CatalogueFiles {
         sections.get("methods").forEach(f -> CatalogueReader.readAll(f, methods, CatalogueReader::method));
         sections.get("handling").forEach(f -> CatalogueReader.readAll(f, handlings, CatalogueReader::handling));
         sections.get(CARES).forEach(f -> CatalogueReader.readAll(f, "for", cares, CatalogueReader::care));
-        return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares);
+        sections.get(PLAN_LISTS).forEach(f -> CatalogueReader.readAll(f, planLines, CatalogueReader::planLine));
+        return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares, planLines);
     }
 
     private static void crossCheck(Map<String, List<Node>> sections, Catalogue catalogue) {
@@ -162,6 +165,15 @@ public final class CatalogueFiles {
         }
         entries(sections, "methods").forEach(f -> refer(f, "for", catalogue.courses().keySet()));
         entries(sections, "cautions").forEach(f -> refer(f, "source", catalogue.sources().keySet()));
+        for (Node.Fields f : entries(sections, PLAN_LISTS)) {
+            refer(f, "source", catalogue.sources().keySet());
+            f.find("when").map(Node::asFields).ifPresent(when -> {
+                refer(when, "course", catalogue.courses().keySet());
+                refer(when, "method", catalogue.methods().keySet());
+                refer(when, "trait", catalogue.traits());
+                refer(when, "without", catalogue.traits());
+            });
+        }
         sections.get(CARES).forEach(f -> CareCheck.check(f.asItems(), catalogue));
     }
 

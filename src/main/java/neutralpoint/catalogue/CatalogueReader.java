@@ -98,6 +98,14 @@ final class CatalogueReader {
                 lines(f, "never-close"), lines(f, "level"), lines(f, "put-back"), f.text("because"), f.text("source"));
     }
 
+    static PlanLine planLine(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "list", "says", "when", "source"));
+        Node.Fields when = f.find("when").map(Node::asFields).orElse(Node.noFields(f.where()))
+                .only(Set.of("course", "method", "trait", "without"));
+        return new PlanLine(id(f), oneOf(f, "list", PlanLine.LISTS), f.text("says"), when.texts("course"), when.texts("method"),
+                when.texts("trait"), when.texts("without"), f.text("source"));
+    }
+
     private static List<String> lines(Node.Fields f, String name) {
         List<String> lines = f.get(name).asTexts();
         if (lines.isEmpty()) {

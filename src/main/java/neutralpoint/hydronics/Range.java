@@ -49,6 +49,20 @@ public record Range(double low, double likely, double high) {
         return new Range(low * factor, likely * factor, high * factor);
     }
 
+    /** Least by least and most by most; neither may reach below 0. */
+    public Range times(Range factor) {
+        Bounds.within("The least of the figure", low, 0, Double.MAX_VALUE);
+        Bounds.within("The least of the factor", factor.low, 0, Double.MAX_VALUE);
+        return new Range(low * factor.low, likely * factor.likely, high * factor.high);
+    }
+
+    /** Least by most and most by least; the figure may not reach below 0, and the divisor is more than 0. */
+    public Range over(Range divisor) {
+        Bounds.within("The least of the figure", low, 0, Double.MAX_VALUE);
+        Bounds.above("The least of the divisor", divisor.low, 0, Double.MAX_VALUE);
+        return new Range(low / divisor.high, likely / divisor.likely, high / divisor.low);
+    }
+
     /** The sum of all; nothing when there are none. */
     public static Range total(Collection<Range> ranges) {
         return ranges.stream().reduce(NOTHING, Range::plus);

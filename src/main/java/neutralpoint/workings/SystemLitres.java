@@ -22,7 +22,7 @@ import neutralpoint.job.Radiator;
  * @param sums   what it was added up from
  * @param check  the same held against a rule of thumb, where there is one
  */
-record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> check) {
+public record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> check) {
     /** Pipework of a house to each radiator: some 5 to 12 m of 15 mm and its share of 22 mm; common practice, no source. */
     private static final Range PIPE_TO_A_RADIATOR_LITRES = new Range(0.8, 1.4, 2.4);
     /** Fewest radiators that stand for a house. */
@@ -32,7 +32,7 @@ record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> chec
     private static final double MOST_LITRES = 5000;
 
     /** Empty when nothing is known to add it up from, or when it adds up to more than any house holds. */
-    static Optional<SystemLitres> of(Job job) {
+    public static Optional<SystemLitres> of(Job job) {
         if (Figures.has(job, "system-content-litres")) {
             double given = Figures.get(job, "system-content-litres");
             return Optional.of(new SystemLitres(Range.exactly(given), List.of(Figures.sum("measured: %s litres", given)), Optional.empty()));
@@ -65,7 +65,8 @@ record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> chec
                 ? Optional.of(content.against(ContentRule.byKilowatts(Figures.get(job, "boiler-output-kw")))) : Optional.empty());
     }
 
-    private static Range litres(Radiator r) {
+    /** Water in a radiator of which type and size are known; nothing when they are not. */
+    public static Range litres(Radiator r) {
         return r.body().map(b -> Content.radiatorLitres(RadiatorType.valueOf(b.type().toUpperCase(Locale.ROOT).replace('-', '_')),
                 b.heightMillimetres(), b.lengthMillimetres())).orElse(Range.NOTHING);
     }

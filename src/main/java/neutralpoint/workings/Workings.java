@@ -7,10 +7,11 @@ import neutralpoint.job.Job;
 
 /** Everything that can be worked out from a job's readings, in a fixed order. A pure function of the job. */
 public final class Workings {
-    /** Number findings that only the sums read. */
+    /** Findings that only the sums read, those of the work plan among them. */
     public static final Set<String> TAKES = Set.of("pump-head-m", "tee-resistance-percent", "vent-tee-below-water-m",
             "tank-above-boiler-m", "feed-tank-room-litres", "vessel-size-litres", "system-content-litres", "boiler-output-kw",
-            "room-celsius", "vent-rise-mm");
+            "room-celsius", "vent-rise-mm", "largest-pipe", "flushing-pump-litres-per-minute", "flushing-heater-kilowatts",
+            "cleaner-dose-percent", "neutraliser-dose-percent", "inhibitor-dose-percent", "container-size-litres");
 
     private Workings() {}
 

@@ -44,6 +44,11 @@ class JobCheckTest {
                 new Given("vent-rise-mm", "\"18 in\"", 457, "mm"),
                 new Given("vent-rise-mm", "\"1.2344 m\"", 1234, "mm"),
                 new Given("cold-supply-litres-per-minute", "\"3 gal/min\"", 13.6, "litres-per-minute"),
+                new Given("cold-supply-litres-per-minute", "\"2 litres in 9 s\"", 13.3, "litres-per-minute"),
+                new Given("cold-supply-litres-per-minute", "\"2,5 l in 10 seconds\"", 15, "litres-per-minute"),
+                new Given("cold-supply-litres-per-minute", "\"1 gallon in 18 secs\"", 15.2, "litres-per-minute"),
+                new Given("cold-supply-litres-per-minute", "\"10 litres in 1 min\"", 10, "litres-per-minute"),
+                new Given("cold-supply-litres-per-minute", "\"30 L in 2.5 Minutes\"", 12, "litres-per-minute"),
                 new Given("hardness-mg-per-litre", "\"282 ppm\"", 282, "mg per litre"),
                 new Given("tds-of-mains-percent", "\"1040 %\"", 1040, "percent"),
                 new Given("system-age-years", "\"12 years\"", 12, "years"))
@@ -56,6 +61,12 @@ class JobCheckTest {
         record Bad(String finding, String reading, String says) {}
         String pressures = "give it in bar, mbar, psi, kPa, Pa, m head, ft head.";
         return Stream.of(
+                new Bad("cold-supply-litres-per-minute", "2 buckets in 9 s", "timed with a jug takes a measure of water such as \"2 litres "
+                        + "in 9 s\", and buckets is none; give it in l, m3, gal."),
+                new Bad("cold-supply-litres-per-minute", "2 litres in 0 s", "was timed over no time at all; give the seconds the jug took to fill."),
+                new Bad("cold-supply-litres-per-minute", "20 litres in 9 s",
+                        "cannot be 2.222 l/s, which is 133 litres-per-minute; a plausible reading lies between 0 and 60 litres-per-minute."),
+                new Bad("pressure-cold-bar", "2 litres in 9 s", "is read in bar, not in l/s, which measures a flow; " + pressures),
                 new Bad("pressure-cold-bar", "12 furlongs",
                         "is read in bar, and \"furlongs\" is not a unit known here; " + pressures),
                 new Bad("pressure-cold-bar", "12 psu",

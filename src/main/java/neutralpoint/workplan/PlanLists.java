@@ -1,0 +1,41 @@
+package neutralpoint.workplan;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import neutralpoint.catalogue.PlanLine;
+import neutralpoint.job.Job;
+
+/**
+ * The lists that go with a plan, with the sizes and figures of the house put in.
+ *
+ * @param bring       tools, fittings, chemicals, sheets and meters
+ * @param agree       what to tell and agree with the customer beforehand
+ * @param recordFirst what to record before starting
+ * @param restore     what to restore at the end
+ */
+public record PlanLists(List<String> bring, List<String> agree, List<String> recordFirst, List<String> restore) {
+    private static final Pattern BRACES = Pattern.compile("\\{([a-z-]+)}");
+    private static final String NOT_KNOWN = "not worked out yet, see what to measure";
+
+    /** @param lines as catalogued; those that fit the job are taken, in their order */
+    public static PlanLists of(Collection<PlanLine> lines, Job known, Scope scope, Quantities quantities) {
+        House house = House.of(known);
+        List<PlanLine> fitting = lines.stream().filter(l -> l.fits(scope.course(), scope.method(), scope.traits())).toList();
+        return new PlanLists(list(fitting, "bring", house, quantities), list(fitting, "agree", house, quantities),
+                list(fitting, "record-first", house, quantities), list(fitting, "restore", house, quantities));
+    }
+
+    private static List<String> list(List<PlanLine> lines, String list, House house, Quantities quantities) {
+        return lines.stream().filter(l -> l.list().equals(list)).map(l -> filled(l.says(), house, quantities)).toList();
+    }
+
+    private static String filled(String says, House house, Quantities quantities) {
+        return BRACES.matcher(says).replaceAll(m -> Matcher.quoteReplacement(switch (m.group(1)) {
+            case "largest" -> (long) house.largestPipe().outsideMillimetres() + " mm";
+            case "tails" -> house.tails();
+            default -> quantities.figure(m.group(1)).map(Figure::shown).orElse(NOT_KNOWN);
+        }));
+    }
+}

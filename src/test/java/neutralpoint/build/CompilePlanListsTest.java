@@ -1,0 +1,69 @@
+package neutralpoint.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import neutralpoint.Shared;
+import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.catalogue.PlanLine;
+import neutralpoint.document.BadInput;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A slip in the lists of a plan ends the build with the file and the nearest valid word. */
+class CompilePlanListsTest {
+    private static final String FILE = "plan-lists.yaml";
+
+    @TempDir
+    Path folder;
+
+    private void load(UnaryOperator<String> change) throws IOException {
+        Path copy = Files.createTempDirectory(folder, "catalogue");
+        Shared.copy(Path.of("rules/catalogue"), copy);
+        String before = Files.readString(copy.resolve(FILE));
+        String after = change.apply(before);
+        assertThat(after).as("the slip changes the file").isNotEqualTo(before);
+        Files.writeString(copy.resolve(FILE), after);
+        CatalogueFiles.fromFolder(copy);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aSlipIsNamed() {
+        record Slip(String what, UnaryOperator<String> change, String says) {}
+        return Stream.of(
+                new Slip("course", s -> s.replaceFirst("course: \\[full-flush", "course: [full-flash"), "\"full-flash\" is not a known course; did you mean \"full-flush\"?"),
+                new Slip("method", s -> s.replaceFirst("method: \\[machine-flush", "method: [machine-flsh"), "\"machine-flsh\" is not a known method; did you mean \"machine-flush\"?"),
+                new Slip("trait", s -> s.replaceFirst("trait: \\[open-vented", "trait: [open-ventd"), "\"open-ventd\" is not a known trait; did you mean \"open-vented\"?"),
+                new Slip("without", s -> s.replaceFirst("without: \\[no-flush", "without: [no-flsh"), "\"no-flsh\" is not a known without; did you mean \"no-flush\"?"),
+                new Slip("source", s -> s.replaceFirst("source: coshh", "source: cosh"), "\"cosh\" is not a known source; did you mean \"coshh\"?"),
+                new Slip("list", s -> s.replaceFirst("list: bring", "list: brng"), "\"brng\" is not a valid \"list\"; did you mean \"bring\"?"),
+                new Slip("condition", s -> s.replaceFirst("when: \\{course", "when: {curse"), "\"curse\" is not a field known here; did you mean \"course\"?"),
+                new Slip("twice", s -> s.replaceFirst("id: bring-magnet", "id: bring-sheets"), "\"bring-sheets\" is catalogued twice"))
+                .map(slip -> DynamicTest.dynamicTest(slip.what(), () -> assertThatThrownBy(() -> load(slip.change()))
+                        .isInstanceOf(BadInput.class).hasMessageContaining(FILE).hasMessageContaining(slip.says())));
+    }
+
+    /** Any word of a condition is enough, all conditions must hold, and an excluded trait excludes. */
+    @Test
+    void aLineBelongsToTheJobsItNames() {
+        PlanLine line = Shared.CATALOGUE.planLines().get("bring-caps");
+        assertThat(line.fits("full-flush", "machine-flush", Set.of("open-vented"))).isTrue();
+        assertThat(line.fits("full-flush", "leg-by-leg", Set.of("open-vented", "cylinder"))).isTrue();
+        assertThat(line.fits("full-flush", "chemical-drain-and-rinse", Set.of("open-vented"))).isFalse();
+        assertThat(line.fits("full-flush", "machine-flush", Set.of("sealed"))).isFalse();
+        assertThat(line.fits("full-flush", "machine-flush", Set.of("open-vented", "no-flush"))).isFalse();
+        PlanLine always = Shared.CATALOGUE.planLines().get("agree-why");
+        assertThat(always.fits("refer", "", Set.of())).isTrue();
+        PlanLine course = Shared.CATALOGUE.planLines().get("agree-referral");
+        assertThat(course.fits("refer", "", Set.of())).isTrue();
+        assertThat(course.fits("full-flush", "machine-flush", Set.of())).isFalse();
+    }
+}

@@ -1,0 +1,97 @@
+package neutralpoint.workplan;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+import neutralpoint.Shared;
+import neutralpoint.catalogue.AnswerType;
+import neutralpoint.catalogue.Finding;
+import neutralpoint.document.Documents;
+import neutralpoint.document.Node;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Body;
+import neutralpoint.job.Job;
+import neutralpoint.job.Radiator;
+import neutralpoint.job.Temperatures;
+
+/** Houses to work plans out for, known ones and random ones, and the published values to hold the sums against. */
+final class Houses {
+    static final Scope MACHINE = new Scope("full-flush", "machine-flush", Set.of("sealed"));
+    static final Scope OPEN = new Scope("full-flush", "machine-flush", Set.of("open-vented", "loft-tank"));
+    static final Scope CHEMICAL = new Scope("partial-cleanse", "chemical-drain-and-rinse", Set.of("sealed"));
+    static final Scope REPAIR = new Scope("component-repair", "", Set.of("sealed"));
+
+    private Houses() {}
+
+    /** Ten single finned panels of 600 by 1000 mm; 100 litres measured, 12 litres a minute at the tap, bleed water grey. */
+    static Job tenRadiators() {
+        return reading(reading(radiators(10).with("bleed-water", new Answer.One("black")), "system-content-litres", 100),
+                "cold-supply-litres-per-minute", 12);
+    }
+
+    static Job radiators(int count) {
+        return Job.begin("ten").withRadiators(IntStream.rangeClosed(1, count).mapToObj(i -> sized("room " + i, "type-11", 600, 1000)).toList());
+    }
+
+    static Radiator sized(String name, String type, int height, int length) {
+        return new Radiator(name, "ground", "", OptionalDouble.empty(), Optional.of(new Body(type, height, length)), "unknown", Temperatures.NONE);
+    }
+
+    static Job reading(Job job, String finding, double value) {
+        return job.with(finding, new Answer.Reading(value, Shared.CATALOGUE.finding(finding).unit()));
+    }
+
+    /** Every course with each of its methods, on systems of several kinds. */
+    static List<Scope> scopes() {
+        List<Scope> scopes = new ArrayList<>();
+        List<Set<String>> systems = List.of(Set.of(), Set.of("sealed"), Set.of("open-vented", "loft-tank"), Set.of("sealed", "microbore"),
+                Set.of("open-vented", "cylinder", "shared-tank", "no-additives", "no-flush"), Set.of("sealed", "on-demand", "boiler-with-vessel"));
+        Shared.CATALOGUE.courses().keySet().forEach(course -> systems.forEach(traits -> {
+            scopes.add(new Scope(course, "", traits));
+            Shared.CATALOGUE.methods().values().stream().filter(m -> m.courses().contains(course))
+                    .forEach(m -> scopes.add(new Scope(course, m.id(), traits)));
+        }));
+        return scopes;
+    }
+
+    /** None to fourteen radiators of any kind and size, and any of the findings that a plan reads, ends of their range among them. */
+    static Job random(Random random) {
+        List<String> findings = List.of("system-content-litres", "boiler-output-kw", "cold-supply-litres-per-minute", "largest-pipe",
+                "flushing-pump-litres-per-minute", "flushing-heater-kilowatts", "cleaner-dose-percent", "neutraliser-dose-percent",
+                "inhibitor-dose-percent", "container-size-litres", "tds-of-mains-percent", "highest-radiator-above-gauge-m",
+                "boiler-flow-celsius", "feed-tank-room-litres", "bleed-water", "drain-water", "cold-base-count", "radiator-piping",
+                "hot-water-made-by", "heat-source");
+        Job job = Job.begin("random").withRadiators(IntStream.range(0, random.nextInt(15)).mapToObj(i -> random.nextInt(4) == 0
+                ? new Radiator("room " + i, "ground")
+                : sized("room " + i, Body.TYPES.get(random.nextInt(Body.TYPES.size())), 100 + random.nextInt(2401), 100 + random.nextInt(5901))).toList());
+        for (String id : findings) {
+            if (random.nextInt(3) > 0) {
+                job = job.with(id, answer(Shared.CATALOGUE.finding(id), random));
+            }
+        }
+        return job;
+    }
+
+    private static Answer answer(Finding f, Random random) {
+        if (random.nextInt(10) == 0) {
+            return Answer.NOT_CHECKED;
+        }
+        if (f.type() == AnswerType.NUMBER) {
+            double share = random.nextInt(6) == 0 ? 0 : random.nextInt(6) == 0 ? 1 : random.nextDouble();
+            return new Answer.Reading(f.lowest() + share * (f.highest() - f.lowest()), f.unit());
+        }
+        String option = f.optionIds().get(random.nextInt(f.optionIds().size()));
+        return f.type() == AnswerType.SEVERAL_OF ? new Answer.Several(List.of(option)) : new Answer.One(option);
+    }
+
+    /** What a published check value says is to be expected. */
+    static Node published(String subject, String id) {
+        return Documents.readJson(Path.of("src/test/resources/references", subject + ".json")).asItems().items().stream().map(Node::asFields)
+                .filter(e -> e.text("id").equals(id)).findFirst().orElseThrow().get("expected");
+    }
+}
