@@ -1,7 +1,9 @@
 package neutralpoint.authoring;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,10 +17,12 @@ import neutralpoint.rulebase.fact.Strength;
  * @param call     how it is made, such as Evidence.supports or Bars
  * @param ids      the quoted ids it names, in order
  * @param strength the grade, for evidence that weighs
+ * @param chained  for each word chained to the call, such as needs, the quoted words it was given
  */
-public record Conclusion(String call, List<String> ids, Optional<Strength> strength, Where where) {
+public record Conclusion(String call, List<String> ids, Optional<Strength> strength, Map<String, List<String>> chained, Where where) {
     private static final Pattern INSERT = Pattern.compile("\\s*insert\\(\\s*(?:new\\s+)?([\\w.]+)\\((.*)\\)\\s*\\);\\s*", Pattern.DOTALL);
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
+    private static final Pattern CHAINED = Pattern.compile("\\)\\s*\\.(\\w+)\\(([^()]*)");
     private static final Pattern GRADE = Pattern.compile("\\b(SLIGHT|SOME|GOOD|STRONG|DECISIVE)\\b");
 
     static Conclusion read(String consequence, Where where) {
@@ -26,14 +30,32 @@ public record Conclusion(String call, List<String> ids, Optional<Strength> stren
         if (!insert.matches()) {
             throw new BadInput(where, "a rule inserts one fact and does nothing else: insert(…);");
         }
-        List<String> ids = new ArrayList<>();
-        Matcher quoted = QUOTED.matcher(insert.group(2));
-        while (quoted.find()) {
-            ids.add(quoted.group(1));
+        Map<String, List<String>> chained = new LinkedHashMap<>();
+        Matcher word = CHAINED.matcher(insert.group(2));
+        while (word.find()) {
+            chained.put(word.group(1), quoted(word.group(2)));
         }
         Matcher grade = GRADE.matcher(insert.group(2));
-        return new Conclusion(insert.group(1), List.copyOf(ids),
-                grade.find() ? Optional.of(Strength.valueOf(grade.group(1))) : Optional.empty(), where);
+        return new Conclusion(insert.group(1), quoted(insert.group(2)),
+                grade.find() ? Optional.of(Strength.valueOf(grade.group(1))) : Optional.empty(), chained, where);
+    }
+
+    private static List<String> quoted(String text) {
+        List<String> words = new ArrayList<>();
+        Matcher quoted = QUOTED.matcher(text);
+        while (quoted.find()) {
+            words.add(quoted.group(1));
+        }
+        return List.copyOf(words);
+    }
+
+    /** What a word chained to the call was given; nothing where it is not there. */
+    public List<String> given(String word) {
+        return chained.getOrDefault(word, List.of());
+    }
+
+    public boolean isStep() {
+        return call.equals("Step.called");
     }
 
     public boolean isEvidence() {

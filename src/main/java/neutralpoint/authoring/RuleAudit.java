@@ -46,6 +46,7 @@ public final class RuleAudit {
         audit.findings();
         audit.orphans();
         audit.particularOrders();
+        audit.closures();
         return List.copyOf(audit.faults);
     }
 
@@ -147,6 +148,7 @@ public final class RuleAudit {
         orphans("source", catalogue.sources().keySet(), sources, "nothing cites it.");
         Set<String> cautions = ids("Attach"::equals);
         catalogue.findings().values().forEach(f -> f.caution().ifPresent(cautions::add));
+        rules.forEach(r -> cautions.add(r.note("caution")));
         orphans("caution", catalogue.cautions().keySet(), cautions, "no rule attaches it.");
         orphans("arrangement", catalogue.arrangements().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
         orphans("method", catalogue.methods().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
@@ -160,6 +162,19 @@ public final class RuleAudit {
 
     private void orphans(String what, Collection<String> catalogued, Set<String> used, String says) {
         catalogued.stream().filter(id -> !used.contains(id)).forEach(id -> fault(what + " " + id, says));
+    }
+
+    /** What one step of a work plan closes another must put back, and the other way round. */
+    private void closures() {
+        for (RuleText rule : rules) {
+            unpaired(rule, "closes", "reopens");
+            unpaired(rule, "reopens", "closes");
+        }
+    }
+
+    private void unpaired(RuleText rule, String word, String counterpart) {
+        rule.conclusion().given(word).stream().filter(thing -> rules.stream().noneMatch(r -> r.conclusion().given(counterpart).contains(thing)))
+                .forEach(thing -> fault(rule.where(), rule.id() + ": " + word + " the " + thing + ", and no rule " + counterpart + " it."));
     }
 
     /** Particular orders must not run in a circle. */

@@ -25,9 +25,10 @@ public final class RuleIds {
 
     private static final Set<String> CONCLUSIONS = Set.of("Evidence.supports", "Evidence.against", "Evidence.settles",
             "Evidence.excludes", "Explains.awayFrom", "LeadsTo", "Attach", "Bars", "Remedy", "Stop.refer", "Stop.clearBy", "Forbids",
-            "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as");
+            "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as", "Step.called");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern TRAIT = Pattern.compile("(?:possibleT|t)raits\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
+    private static final Pattern FEATURE = Pattern.compile("features\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
 
     private final Catalogue catalogue;
     private final Set<String> weighed = new HashSet<>();
@@ -42,6 +43,7 @@ public final class RuleIds {
     /** Refuses the first rule that lacks a note or names something that is not catalogued. */
     public void check(List<RuleText> rules) {
         rules.forEach(this::check);
+        StepIds.check(rules, catalogue);
     }
 
     /** For each finding, the causes and arrangements that some rule moves, and the courses one bars, because of it. */
@@ -78,6 +80,10 @@ public final class RuleIds {
     private void check(RuleText.Pattern pattern) {
         of(pattern, "cause").forEach(id -> known(id, catalogue.causes().keySet(), "cause", pattern.where()));
         of(pattern, "course").forEach(id -> known(id, catalogue.courses().keySet(), "course", pattern.where()));
+        of(pattern, "method").forEach(id -> known(id, catalogue.methods().keySet(), "method", pattern.where()));
+        of(pattern, "system").forEach(id -> known(id, catalogue.arrangements().keySet(), "arrangement", pattern.where()));
+        pattern.constraints().forEach(c -> all(FEATURE, c).forEach(id ->
+                known(id, catalogue.arrangements().keySet(), "feature", pattern.where())));
         of(pattern, "phase").forEach(id -> known(id, Phase.words(), "phase", pattern.where()));
         pattern.constraints().forEach(c -> all(TRAIT, c).forEach(id -> known(id, catalogue.traits(), "trait", pattern.where())));
         if (SEEN.contains(pattern.fact())) {
@@ -99,11 +105,19 @@ public final class RuleIds {
         Where where = c.where();
         known(c.call(), CONCLUSIONS, "conclusion", where);
         switch (c.call()) {
-            case "Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes" ->
-                    known(c.ids().get(0), weighed, "cause, arrangement or method", where);
+            case "Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes" -> {
+                known(c.ids().get(0), weighed, "cause, arrangement or method", where);
+                if (c.call().equals("Evidence.excludes") && rule.folder().equals("method")) {
+                    needsWayOut(rule);
+                }
+            }
             case "Explains.awayFrom" -> c.ids().forEach(id -> known(id, catalogue.causes().keySet(), "cause", where));
             case "Attach" -> known(c.ids().get(0), catalogue.cautions().keySet(), "caution", where);
-            case "Bars", "Remedy", "Stop.clearBy" -> c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
+            case "Bars" -> {
+                c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
+                needsWayOut(rule);
+            }
+            case "Remedy", "Stop.clearBy" -> c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
             case "Forbids" -> known(c.ids().get(0), catalogue.handlings().keySet(), "handling", where);
             case "Reads.as" -> {
                 known(c.ids().get(0), catalogue.findings().keySet(), "finding", where);
@@ -117,6 +131,14 @@ public final class RuleIds {
         }
         if (c.call().startsWith("Stop.")) {
             needsAction(rule);
+        }
+    }
+
+    /** What forbids a cleanse says what comes first, and when a cleanse may be planned after all. */
+    private static void needsWayOut(RuleText rule) {
+        if (rule.note("first").isBlank() || rule.note("then").isBlank()) {
+            throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs @first, the work that must come first, "
+                    + "and @then, when a cleanse may be planned.");
         }
     }
 
@@ -139,7 +161,7 @@ public final class RuleIds {
         return words;
     }
 
-    private static void known(String id, Collection<String> valid, String what, Where where) {
+    static void known(String id, Collection<String> valid, String what, Where where) {
         if (!valid.contains(id)) {
             throw new BadInput(where, "\"" + id + "\" is not a known " + what + Nearest.hint(id, valid));
         }

@@ -59,10 +59,21 @@ public final class Assessor {
         }
     }
 
-    /** Ids of all rules that conclude something from a job. */
+    /**
+     * Has the steps of the work drawn up.
+     *
+     * @param method the method of cleansing to plan for; when empty, the course recommended is planned
+     */
+    public Draft plan(Job job, Optional<String> method) {
+        try (Session session = rules.open()) {
+            return new Drafting(catalogue, session, assess(job, session)).draft(method);
+        }
+    }
+
+    /** Ids of all rules that conclude something from a job, whichever of the methods open to it is planned. */
     public Set<String> rulesFired(Job job) {
         try (Session session = rules.open()) {
-            assess(job, session);
+            new Drafting(catalogue, session, assess(job, session)).tellAll();
             return session.rulesFired();
         }
     }

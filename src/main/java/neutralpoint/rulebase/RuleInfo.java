@@ -1,23 +1,34 @@
 package neutralpoint.rulebase;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A rule as a reader sees it: its sentence, its mechanism and where it comes from.
  *
  * @param title  a few words naming a red line; empty for other rules
  * @param action what to do now; empty for other rules
+ * @param notes  everything it is annotated with, by name
  */
-public record RuleInfo(String id, String folder, String says, String because, String source, String title, String action) {
+public record RuleInfo(String id, String folder, String says, String because, String source, String title, String action,
+        Map<String, String> notes) {
 
     static RuleInfo of(org.kie.api.definition.rule.Rule rule) {
-        Map<String, Object> notes = rule.getMetaData();
-        return new RuleInfo(rule.getName(), rule.getPackageName().replaceFirst("^rules\\.", ""), note(notes, "says"),
-                note(notes, "because"), note(notes, "source"), note(notes, "title"), note(notes, "action"));
+        Map<String, String> notes = new TreeMap<>();
+        rule.getMetaData().forEach((name, value) -> notes.put(name, String.valueOf(value)));
+        return of(rule.getName(), rule.getPackageName().replaceFirst("^rules\\.", ""), notes);
     }
 
-    private static String note(Map<String, Object> notes, String name) {
-        Object value = notes.get(name);
-        return value == null ? "" : value.toString();
+    /** A rule that is known by its notes. */
+    public static RuleInfo of(String id, String folder, Map<String, String> notes) {
+        return new RuleInfo(id, folder, notes.getOrDefault("says", ""), notes.getOrDefault("because", ""),
+                notes.getOrDefault("source", ""), notes.getOrDefault("title", ""), notes.getOrDefault("action", ""),
+                Collections.unmodifiableMap(notes));
+    }
+
+    /** What it is annotated with under this name; empty when with nothing. */
+    public String note(String name) {
+        return notes.getOrDefault(name, "");
     }
 }

@@ -1,2 +1,2 @@
-/** The plan of the work: its figures with their arithmetic, its day, and the lists that go with it. */
+/** The work in this house: steps in order, each with its reason, its figures and its lists, or what forbids them. */
 package neutralpoint.workplan;

@@ -144,6 +144,6 @@ class LedgerTest {
     }
 
     private static Derived<Evidence> evidence(String finding, Evidence evidence) {
-        return new Derived<>(new RuleInfo("rule for " + finding, "evidence", "", "", "", "", ""), evidence);
+        return new Derived<>(RuleInfo.of("rule for " + finding, "evidence", Map.of()), evidence);
     }
 }

@@ -19,7 +19,9 @@ import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
 import neutralpoint.job.Radiator;
 import neutralpoint.rulebase.fact.Arrangement;
+import neutralpoint.rulebase.fact.Layout;
 import neutralpoint.rulebase.fact.Likely;
+import neutralpoint.rulebase.fact.Planning;
 import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
 import neutralpoint.rulebase.fact.Work;
@@ -29,7 +31,8 @@ import org.junit.jupiter.api.TestFactory;
 
 /** For every rule: the smallest call-out that fires it, and the nearest one that does not. */
 class RuleExamplesTest {
-    private static final Set<String> NOT_FINDINGS = Set.of("arrangement", "settled", "likely", "standings", "chief", "work", "floors", "radiators");
+    private static final Set<String> NOT_FINDINGS = Set.of("arrangement", "settled", "likely", "standings", "chief", "work", "floors", "radiators",
+            "planning", "features", "arrangement-status");
 
     @TestFactory
     Stream<DynamicTest> everyRuleFiresAndStaysSilent() {
@@ -74,6 +77,7 @@ class RuleExamplesTest {
             session.tell(example.texts("likely").stream().map(Likely::new).toList());
             session.tell(standings(example));
             session.tell(work(example));
+            session.tell(planning(example));
             return session.rulesFired();
         }
     }
@@ -102,6 +106,18 @@ class RuleExamplesTest {
             standings.add(new Standing(id, status.asText(), 0.8, id.equals(chief), cause.course(), cause.phase().word()));
         }));
         return standings;
+    }
+
+    private static List<Object> planning(Node.Fields example) {
+        if (!example.has("planning")) {
+            return List.of();
+        }
+        Node.Fields planning = example.get("planning").asFields();
+        var kind = Shared.CATALOGUE.arrangement(example.text("arrangement"));
+        Set<String> traits = new TreeSet<>(kind.traits());
+        example.texts("features").forEach(f -> traits.addAll(Shared.CATALOGUE.arrangement(f).traits()));
+        return List.of(new Planning(planning.text("course"), planning.findText("method").orElse(""), planning.findText("supply").orElse("unknown")),
+                new Layout(kind.id(), example.findText("arrangement-status").orElse("settled"), new TreeSet<>(example.texts("features")), traits));
     }
 
     private static List<Work> work(Node.Fields example) {

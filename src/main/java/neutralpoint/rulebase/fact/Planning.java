@@ -1,0 +1,10 @@
+package neutralpoint.rulebase.fact;
+
+/**
+ * That a course is to be planned; told last, and every work plan rule begins with it.
+ *
+ * @param course the course to be carried out
+ * @param method the method of cleansing; empty when the course does not cleanse
+ * @param supply how much cold water there is: weak, ordinary, strong or unknown
+ */
+public record Planning(String course, String method, String supply) {}

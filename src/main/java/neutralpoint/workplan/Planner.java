@@ -1,0 +1,96 @@
+package neutralpoint.workplan;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import neutralpoint.job.Job;
+import neutralpoint.rulebase.Assessor;
+import neutralpoint.rulebase.Draft;
+import neutralpoint.rulebase.fact.Step;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.DirectedAcyclicGraph;
+import org.jgrapht.traverse.TopologicalOrderIterator;
+
+/** Puts the steps that the rules draw up in order. A plan that is not safe from end to end is not produced. */
+public final class Planner {
+    private Planner() {}
+
+    /**
+     * The plan of one house: steps in order, or why there is no cleanse and what comes first.
+     *
+     * @param refusal present where a cleanse is forbidden; the steps are then those of the course that comes first
+     */
+    public record Planned(Draft draft, Optional<Refusal> refusal, List<PlanStep> steps) {}
+
+    /**
+     * @param method the method of cleansing to plan for; when empty, the course recommended is planned
+     * @throws IllegalArgumentException if there is no such method
+     * @throws IllegalStateException    if the rules draw up a plan that is not safe; the message names the step
+     */
+    public static Planned plan(Assessor assessor, Job job, Optional<String> method) {
+        Draft draft = assessor.plan(job, method);
+        return new Planned(draft, Refusal.of(draft.obstacles()), order(draft.steps()));
+    }
+
+    /**
+     * Steps by stage and by what they need.
+     *
+     * @throws IllegalStateException for a need that is not met or runs in a circle, for a closure that is not reopened,
+     *                               for water heated to 80 °C or more, for water let out or a way of relief shut while
+     *                               the boiler may fire
+     */
+    static List<PlanStep> order(List<Draft.Drawn> drawn) {
+        Map<String, Draft.Drawn> byId = byId(drawn);
+        DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
+        byId.keySet().forEach(graph::addVertex);
+        byId.values().forEach(d -> {
+            d.step().needs().forEach(need -> edge(graph, byId, need, d.step()));
+            d.step().after().stream().filter(byId::containsKey).forEach(first -> edge(graph, byId, first, d.step()));
+        });
+        closuresBeforeReopenings(graph, byId);
+        Comparator<String> byStage = Comparator.comparing((String id) -> Stage.of(byId.get(id).step())).thenComparing(id -> id);
+        Itinerary itinerary = new Itinerary();
+        new TopologicalOrderIterator<>(graph, byStage).forEachRemaining(id -> itinerary.add(byId.get(id)));
+        return itinerary.finished();
+    }
+
+    /** One step is drawn up once, or by several rules in the same words. */
+    private static Map<String, Draft.Drawn> byId(List<Draft.Drawn> drawn) {
+        Map<String, Draft.Drawn> byId = new TreeMap<>();
+        for (Draft.Drawn d : drawn) {
+            Draft.Drawn other = byId.putIfAbsent(d.step().id(), d);
+            if (other != null && !other.step().equals(d.step())) {
+                throw new IllegalStateException("the step " + d.step().id() + " is drawn up in two ways, by "
+                        + other.rule().id() + " and by " + d.rule().id() + ".");
+            }
+        }
+        return byId;
+    }
+
+    private static void edge(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, Draft.Drawn> byId, String first, Step then) {
+        if (!byId.containsKey(first)) {
+            throw new IllegalStateException("the step " + then.id() + " needs " + first + ", which is not in the plan.");
+        }
+        try {
+            graph.addEdge(first, then.id());
+        } catch (IllegalArgumentException circle) {
+            throw new IllegalStateException("the step " + then.id() + " comes after " + first
+                    + ", which itself comes after it: a circle.", circle);
+        }
+    }
+
+    private static void closuresBeforeReopenings(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, Draft.Drawn> byId) {
+        for (Draft.Drawn closing : byId.values()) {
+            closing.step().closes().ifPresent(thing -> byId.values().stream().map(Draft.Drawn::step)
+                    .filter(s -> s.reopens().equals(Optional.of(thing))).forEach(s -> edge(graph, byId, closing.step().id(), s)));
+        }
+    }
+
+    static List<String> commaList(String note) {
+        return note.isBlank() ? List.of() : Stream.of(note).flatMap(n -> Arrays.stream(n.split(","))).map(String::strip).toList();
+    }
+}
