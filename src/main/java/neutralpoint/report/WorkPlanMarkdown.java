@@ -1,0 +1,81 @@
+package neutralpoint.report;
+
+import java.util.List;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.workplan.PlanStep;
+import neutralpoint.workplan.Stage;
+import neutralpoint.workplan.WorkPlan;
+
+/** A work plan as Markdown, to print or to send. */
+public final class WorkPlanMarkdown {
+    private final StringBuilder out = new StringBuilder();
+
+    private WorkPlanMarkdown() {}
+
+    public static String of(WorkPlan plan, Catalogue catalogue) {
+        WorkPlanMarkdown text = new WorkPlanMarkdown();
+        text.write(plan, catalogue);
+        return text.out.toString();
+    }
+
+    private void write(WorkPlan plan, Catalogue catalogue) {
+        line("# Work plan: " + escaped(plan.assessment().job().id()));
+        plan.assessment().stops().forEach(s -> line("\n**STOP: " + escaped(s.title()) + ".** " + escaped(s.action())));
+        line("\n- System: " + escaped(plan.assessment().arrangement().inWords()));
+        line("- Course: " + escaped(catalogue.course(plan.course()).title())
+                + plan.method().map(m -> ", by " + escaped(WorkPlanWords.method(catalogue, m))).orElse(""));
+        plan.refusal().ifPresent(r -> {
+            line("\n## No cleanse is planned here\n\n" + escaped(r.because()) + "\n");
+            r.first().forEach(f -> line("- First: " + escaped(f)));
+            line("- A cleanse may be planned when: " + escaped(r.then()));
+        });
+        list("Bring", plan.lists().bring());
+        list("Tell and agree beforehand", plan.lists().agree());
+        list("Record before starting", plan.lists().recordFirst());
+        steps(plan, catalogue);
+        if (!plan.figures().isEmpty()) {
+            line("\n## Figures\n\n| figure | value |\n| --- | --- |");
+            plan.figures().forEach(f -> line("| " + cell(f.title()) + " | " + cell(f.shown()) + " |"));
+            plan.quantities().dumps().forEach(d -> line("| " + cell("Dump of " + d.radiator()) + " | " + cell(d.litres().shown()
+                    + d.minutes().map(m -> ", " + m.shown()).orElse("")) + " |"));
+        }
+        list("Restore", plan.lists().restore());
+        list("Measure, to know more", plan.quantities().toMeasure());
+        list("Cautions", plan.assessment().cautions().stream().map(c -> c.text()).toList());
+    }
+
+    private void steps(WorkPlan plan, Catalogue catalogue) {
+        Stage stage = null;
+        int n = 1;
+        for (PlanStep s : plan.steps()) {
+            if (s.stage() != stage) {
+                stage = s.stage();
+                line("\n## " + WorkPlanWords.title(stage) + "\n");
+            }
+            line(n++ + ". " + escaped(s.says()) + " (" + WorkPlanWords.minutes(plan.minutes(s)) + ")");
+            line("   - Done when: " + escaped(s.proves()));
+            s.caution().ifPresent(c -> line("   - Caution: " + escaped(catalogue.caution(c).text())));
+            line("   - " + escaped(s.because()));
+        }
+    }
+
+    private void list(String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            line("\n## " + title + "\n");
+            lines.forEach(l -> line("- " + escaped(l)));
+        }
+    }
+
+    private static String cell(String words) {
+        return escaped(words).replace("|", "\\|");
+    }
+
+    /** Words of the house may hold anything; none of it is to be read as formatting. */
+    private static String escaped(String words) {
+        return words.replaceAll("([\\\\`*_<>#\\[\\]])", "\\\\$1");
+    }
+
+    private void line(String words) {
+        out.append(words).append('\n');
+    }
+}

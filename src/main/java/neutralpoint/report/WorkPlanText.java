@@ -1,0 +1,104 @@
+package neutralpoint.report;
+
+import java.util.List;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.workplan.Figure;
+import neutralpoint.workplan.PlanStep;
+import neutralpoint.workplan.Stage;
+import neutralpoint.workplan.WorkPlan;
+
+/** A work plan as plain text: what forbids it first, then what to bring and agree, the steps, and the figures. */
+public final class WorkPlanText {
+    private final int width;
+    private final boolean sums;
+    private final StringBuilder out = new StringBuilder();
+
+    private WorkPlanText(int width, boolean sums) {
+        this.width = width;
+        this.sums = sums;
+    }
+
+    /**
+     * @param sums true to print the arithmetic of each figure
+     */
+    public static String of(WorkPlan plan, Catalogue catalogue, int width, boolean sums) {
+        WorkPlanText text = new WorkPlanText(width, sums);
+        text.write(plan, catalogue);
+        return text.out.toString().stripTrailing();
+    }
+
+    private void write(WorkPlan plan, Catalogue catalogue) {
+        plan.assessment().stops().forEach(s -> {
+            line("STOP: " + s.title(), "");
+            line("Now: " + s.action(), "     ");
+        });
+        line("Job: " + plan.assessment().job().id(), "");
+        line("System: " + plan.assessment().arrangement().inWords(), "");
+        line("Course: " + catalogue.course(plan.course()).title() + plan.method().map(m -> ", by " + WorkPlanWords.method(catalogue, m)).orElse(""), "");
+        plan.refusal().ifPresent(r -> {
+            heading("No cleanse is planned here");
+            line(r.because(), "");
+            r.first().forEach(f -> line("- First: " + f, "  "));
+            line("- A cleanse may be planned when: " + r.then(), "  ");
+        });
+        list("Bring", plan.lists().bring());
+        list("Tell and agree beforehand", plan.lists().agree());
+        list("Record before starting", plan.lists().recordFirst());
+        steps(plan, catalogue);
+        figures(plan);
+        list("Restore", plan.lists().restore());
+        list("Measure, to know more", plan.quantities().toMeasure());
+        heading("Cautions");
+        plan.assessment().cautions().forEach(c -> line("- " + c.text(), "  "));
+    }
+
+    private void steps(WorkPlan plan, Catalogue catalogue) {
+        Stage stage = null;
+        int n = 1;
+        for (PlanStep s : plan.steps()) {
+            if (s.stage() != stage) {
+                stage = s.stage();
+                heading(WorkPlanWords.title(stage));
+            }
+            String number = n++ + ". ";
+            String indent = " ".repeat(number.length());
+            line(number + s.says() + " (" + WorkPlanWords.minutes(plan.minutes(s)) + ")", indent);
+            line(indent + "Done when: " + s.proves(), indent + "  ");
+            s.caution().ifPresent(c -> line(indent + "Caution: " + catalogue.caution(c).text(), indent + "  "));
+            line(indent + s.because(), indent);
+        }
+    }
+
+    private void figures(WorkPlan plan) {
+        if (plan.figures().isEmpty()) {
+            return;
+        }
+        heading("Figures");
+        for (Figure f : plan.figures()) {
+            line("- " + f.title() + ": " + f.shown(), "  ");
+            if (sums) {
+                f.sums().forEach(s -> line("    " + s, "      "));
+                line("    (" + f.source() + ")", "      ");
+            }
+        }
+        plan.quantities().dumps().forEach(d -> line("- " + d.radiator() + ": " + d.litres().shown()
+                + d.minutes().map(m -> ", " + m.shown()).orElse(""), "  "));
+    }
+
+    private void list(String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            heading(title);
+            lines.forEach(l -> line("- " + l, "  "));
+        }
+    }
+
+    private void heading(String words) {
+        out.append('\n');
+        line(words, "");
+    }
+
+    private void line(String words, String indent) {
+        String first = words.substring(0, words.length() - words.stripLeading().length());
+        out.append(Wrap.to(width, first, indent.isEmpty() ? first : indent, words.strip())).append('\n');
+    }
+}

@@ -1,0 +1,71 @@
+package neutralpoint.workplan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.hydronics.Range;
+import neutralpoint.job.Job;
+import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.Assessor;
+
+/**
+ * The method statement for one house.
+ *
+ * @param course  the course planned
+ * @param method  the method of cleansing; empty when nothing is cleansed
+ * @param refusal present where a cleanse is forbidden; the steps are then those of the work that comes first
+ * @param steps   in the order they are carried out
+ * @param day     the same by the clock
+ */
+public record WorkPlan(Assessment assessment, String course, Optional<String> method, Optional<Refusal> refusal, List<PlanStep> steps,
+        Quantities quantities, DayPlan day, PlanLists lists) {
+    /** The step in which radiators are run to the drain one after another; it takes as long as they do. */
+    private static final String RADIATORS_CLEARED = "radiators-cleared";
+    /** Opening and shutting one radiator's valves. Common practice, no source. */
+    private static final double MINUTES_OF_VALVES = 2;
+    /** A step may take this share less or more than as a rule. Common practice, no source. */
+    private static final double SHARE_OF_DOUBT = 0.3;
+
+    /**
+     * @param method the method of cleansing to plan for; when empty, the course recommended is planned
+     * @throws IllegalArgumentException if there is no such method
+     */
+    public static WorkPlan of(Assessor assessor, Catalogue catalogue, Job job, Optional<String> method) {
+        Planner.Planned planned = Planner.plan(assessor, job, method);
+        Job known = planned.draft().assessment().known();
+        Optional<String> used = planned.draft().method().filter(Predicate.not(String::isBlank));
+        Set<String> traits = planned.draft().layout().traits();
+        Scope scope = new Scope(planned.draft().course(), used.orElse(""), traits);
+        Quantities quantities = Quantities.of(known, scope);
+        DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());
+        return new WorkPlan(planned.draft().assessment(), planned.draft().course(), used, planned.refusal(), planned.steps(),
+                quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities));
+    }
+
+    /** Every figure of the plan, the clock's last. */
+    public List<Figure> figures() {
+        return steps.isEmpty() ? quantities.figures() : Stream.concat(quantities.figures().stream(), day.figures().stream()).toList();
+    }
+
+    /** How long a step takes in this house. */
+    public Range minutes(PlanStep step) {
+        return minutes(step, quantities);
+    }
+
+    private static DayPlan.Timed timed(PlanStep step, Quantities quantities) {
+        return new DayPlan.Timed(step.stage().word(), minutes(step, quantities), !step.boilerMayFire());
+    }
+
+    private static Range minutes(PlanStep step, Quantities quantities) {
+        if (step.id().equals(RADIATORS_CLEARED)) {
+            Optional<Range> dumps = quantities.figure("dump-minutes").map(Figure::value);
+            if (dumps.isPresent()) {
+                return dumps.get().plus(Range.about(quantities.dumps().size() * MINUTES_OF_VALVES, SHARE_OF_DOUBT));
+            }
+        }
+        return Range.about(step.minutes(), SHARE_OF_DOUBT);
+    }
+}
