@@ -24,10 +24,6 @@ enum Dirt {
         this.shareLeft = shareLeft;
     }
 
-    double shareLeft() {
-        return shareLeft;
-    }
-
     /** Turnovers of a radiator's content, well mixed: ln(1 / share left). */
     double turnovers() {
         return Dilution.turnoversToShare(shareLeft);

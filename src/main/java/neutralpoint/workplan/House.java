@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import neutralpoint.hydronics.Content;
+import neutralpoint.hydronics.ContentRule;
 import neutralpoint.hydronics.RadiatorType;
 import neutralpoint.hydronics.Range;
 import neutralpoint.hydronics.Tube;
@@ -57,7 +58,11 @@ record House(Job job, Optional<SystemLitres> content, List<Emitter> radiators) {
                 b.heightMillimetres(), b.lengthMillimetres()).times(0.001)).orElseThrow();
     }
 
+    /** What all radiators give at 50 K over the room; by the water where none is listed, 10 litres to a radiator (VOL-02). */
     Range radiatorKilowatts() {
+        if (radiators.isEmpty()) {
+            return USUAL_RADIATOR_KILOWATTS.times(content.map(c -> c.litres().likely() / ContentRule.LITRES_PER_RADIATOR).orElse(0.0));
+        }
         return Range.total(radiators.stream().map(Emitter::kilowattsAt50Kelvin).toList());
     }
 

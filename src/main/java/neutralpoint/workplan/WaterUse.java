@@ -50,7 +50,8 @@ final class WaterUse {
         String source = "content of the system" + (share.low() == 1 ? "" : "; the share let out common practice, no source");
         return Part.of(new Figure("drain-litres", "Water to let out of the system", drained, "litres", List.of(let), source),
                 new Figure("drain-minutes", "Time to drain", minutes, "minutes", List.of(Figures.sum("%s / %s = %s",
-                        Said.range(drained, "litres"), Said.range(DRAIN_LITRES_PER_MINUTE, "litres a minute"), Said.range(minutes, "minutes"))),
+                        Said.range(drained, "litres"), Said.range(DRAIN_LITRES_PER_MINUTE, "litres a minute"),
+                        Said.range(minutes, "minutes"))),
                         "a hose on a drain cock: common practice, no source"));
     }
 

@@ -25,4 +25,18 @@ class RangeTest {
         assertThatIllegalArgumentException().isThrownBy(() -> Range.exactly(1).over(new Range(0, 1, 2)));
         assertThatIllegalArgumentException().isThrownBy(() -> new Range(-1, 1, 2).over(Range.exactly(1)));
     }
+
+    /** Ends belong to a range: 60 litres lie in 40 to 60, and 40 to 60 meets 60 to 90. */
+    @Test
+    void endsBelongToIt() {
+        Range range = new Range(40, 50, 60);
+        assertThat(range.contains(40)).isTrue();
+        assertThat(range.contains(60)).isTrue();
+        assertThat(range.contains(39.9)).isFalse();
+        assertThat(range.contains(60.1)).isFalse();
+        assertThat(range.overlaps(new Range(60, 70, 90))).isTrue();
+        assertThat(range.overlaps(new Range(10, 20, 40))).isTrue();
+        assertThat(range.overlaps(new Range(61, 70, 90))).isFalse();
+        assertThat(range.overlaps(new Range(10, 20, 39))).isFalse();
+    }
 }

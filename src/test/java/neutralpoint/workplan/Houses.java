@@ -1,5 +1,8 @@
 package neutralpoint.workplan;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,5 +96,18 @@ final class Houses {
     static Node published(String subject, String id) {
         return Documents.readJson(Path.of("src/test/resources/references", subject + ".json")).asItems().items().stream().map(Node::asFields)
                 .filter(e -> e.text("id").equals(id)).findFirst().orElseThrow().get("expected");
+    }
+
+    /** A figure of the plan, which must be there. */
+    static Figure figure(Job job, Scope scope, String id) {
+        Quantities all = Quantities.of(job, scope);
+        return all.figure(id).orElseThrow(() -> new AssertionError(id + " was not worked out; to measure: " + all.toMeasure()));
+    }
+
+    /** All three ends of a figure, near enough. */
+    static void isAbout(Figure figure, double low, double likely, double high, double give) {
+        assertThat(figure.value().low()).as(figure.toString()).isCloseTo(low, within(give));
+        assertThat(figure.value().likely()).as(figure.toString()).isCloseTo(likely, within(give));
+        assertThat(figure.value().high()).as(figure.toString()).isCloseTo(high, within(give));
     }
 }

@@ -4,12 +4,13 @@ import static neutralpoint.workplan.Houses.CHEMICAL;
 import static neutralpoint.workplan.Houses.MACHINE;
 import static neutralpoint.workplan.Houses.OPEN;
 import static neutralpoint.workplan.Houses.REPAIR;
+import static neutralpoint.workplan.Houses.figure;
+import static neutralpoint.workplan.Houses.isAbout;
 import static neutralpoint.workplan.Houses.published;
 import static neutralpoint.workplan.Houses.radiators;
 import static neutralpoint.workplan.Houses.reading;
 import static neutralpoint.workplan.Houses.tenRadiators;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
@@ -17,6 +18,7 @@ import java.util.Set;
 import neutralpoint.hydronics.Range;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
+import neutralpoint.job.Radiator;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -25,22 +27,11 @@ import org.junit.jupiter.api.Test;
  */
 class QuantitiesTest {
 
-    private static Figure figure(Job job, Scope scope, String id) {
-        Quantities all = Quantities.of(job, scope);
-        return all.figure(id).orElseThrow(() -> new AssertionError(id + " was not worked out; to measure: " + all.toMeasure()));
-    }
-
-    private static void isAbout(Figure figure, double low, double likely, double high, double give) {
-        assertThat(figure.value().low()).as(figure.toString()).isCloseTo(low, within(give));
-        assertThat(figure.value().likely()).as(figure.toString()).isCloseTo(likely, within(give));
-        assertThat(figure.value().high()).as(figure.toString()).isCloseTo(high, within(give));
-    }
-
     /** VOL-02: ten radiators at 10 litres and 10 for the boiler are 110; the rule may be a quarter out: 82.5 to 137.5. */
     @Test
     void aHouseNobodyHasMeasuredHoldsTenLitresARadiator() {
         Job job = Job.begin("rule").withRadiators(radiators(10).radiators().stream()
-                .map(r -> new neutralpoint.job.Radiator(r.name(), "ground")).toList());
+                .map(r -> new Radiator(r.name(), "ground")).toList());
         Figure litres = figure(job, MACHINE, "system-litres");
         assertThat(litres.value().likely()).isEqualTo(published("content", "VOL-02").asNumber());
         isAbout(litres, 82.5, 110, 137.5, 1e-9);
@@ -51,7 +42,7 @@ class QuantitiesTest {
     @Test
     void cleanerGoesByTheHundredLitresAndComesInWholeBottles() {
         Job job = Job.begin("rule").withRadiators(radiators(10).radiators().stream()
-                .map(r -> new neutralpoint.job.Radiator(r.name(), "ground")).toList());
+                .map(r -> new Radiator(r.name(), "ground")).toList());
         isAbout(figure(job, MACHINE, "cleaner-litres"), 0.825, 1.1, 1.375, 1e-9);
         isAbout(figure(job, MACHINE, "cleaner-containers"), 1, 2, 2, 0);
         assertThat(figure(job, MACHINE, "cleaner-containers").shown()).isEqualTo("2 containers of 1 litre (1 to 2)");
@@ -154,56 +145,6 @@ class QuantitiesTest {
         isAbout(figure(job.with("largest-pipe", new Answer.One("plastic-22")), MACHINE, "pipe-velocity-metres-per-second"), 2.055, 2.055, 2.055, 0.002);
     }
 
-    /**
-     * A panel of 600 x 1000 mm holds 0.45 + 4.7 x 0.6 = 3.27 litres, 15 % either way (RADV-11-600: 3.15). Grey water is clear
-     * with a twentieth left: ln 20 = 2.9957 turnovers (DIL-N1500-500), 9.80 litres, and at 12 litres a minute 0.816 minutes.
-     */
-    @Test
-    void aDumpRunsThreeTimesWhatTheRadiatorHolds() {
-        assertThat(published("content", "RADV-11-600").asFields().get("litre_per_m").asNumber()).isCloseTo(3.27, within(0.15 * 3.27));
-        Dump dump = Quantities.of(tenRadiators(), MACHINE).dumps().get(0);
-        assertThat(dump.radiator()).isEqualTo("room 1");
-        isAbout(dump.litres(), 8.327, 9.796, 11.265, 0.001);
-        assertThat(dump.litres().value().likely()).isCloseTo(3.27 * published("dilution", "DIL-N1500-500").asNumber(), within(0.001));
-        isAbout(dump.minutes().orElseThrow(), 0.694, 0.816, 0.939, 0.001);
-        isAbout(figure(tenRadiators(), MACHINE, "dump-litres"), 83.27, 97.96, 112.65, 0.01);
-        isAbout(figure(tenRadiators(), MACHINE, "dump-minutes"), 6.94, 8.16, 9.39, 0.01);
-    }
-
-    /** Straw water is clear with a tenth left, ln 10 = 2.303; black all along wants a fiftieth, ln 50 = 3.912. */
-    @Test
-    void theDirtierTheWaterTheLongerTheDump() {
-        assertThat(turnovers(radiators(3).with("bleed-water", new Answer.One("straw"))).likely()).isCloseTo(2.3026, within(1e-4));
-        assertThat(turnovers(radiators(3).with("bleed-water", new Answer.One("orange"))).likely()).isCloseTo(2.9957, within(1e-4));
-        assertThat(turnovers(radiators(3).with("drain-water", new Answer.One("black-all-along"))).likely()).isCloseTo(3.9120, within(1e-4));
-        assertThat(turnovers(radiators(3).with("cold-base-count", new Answer.One("most"))).likely()).isCloseTo(3.9120, within(1e-4));
-        Range unseen = turnovers(radiators(3));
-        assertThat(unseen.low()).isCloseTo(2.3026 * 0.85, within(1e-4));
-        assertThat(unseen.high()).isCloseTo(3.9120 * 1.15, within(1e-4));
-        assertThat(Quantities.of(radiators(3), MACHINE).toMeasure()).anyMatch(s -> s.startsWith("Look at the water"));
-        // One sign of dirt outweighs a clear cup.
-        assertThat(turnovers(radiators(3).with("bleed-water", new Answer.One("clear")).with("drain-water", new Answer.One("dirty-then-clear")))
-                .likely()).isCloseTo(2.9957, within(1e-4));
-    }
-
-    /** A dump over what a panel of 600 x 1000 mm likely holds. */
-    private static Range turnovers(Job job) {
-        return Quantities.of(job, MACHINE).dumps().get(0).litres().value().times(1 / 3.27);
-    }
-
-    /** Only the radiators with a cold base are cleaned when the rest is left alone; one nobody measured holds some 5 litres. */
-    @Test
-    void aPartialCleanseDumpsOnlyTheColdBases() {
-        Scope hosed = new Scope("partial-cleanse", "radiator-off-and-hosed", Set.of("sealed"));
-        Job job = tenRadiators().with("radiator-pattern", new Answer.ByRadiator(Map.of("room 2", "cold-at-base", "room 3", "hot-all-over",
-                "shed", "cold-at-base")));
-        assertThat(Quantities.of(job, hosed).dumps()).extracting(Dump::radiator).containsExactly("room 2", "shed");
-        // 3.27 + 5 litres, x 2.9957 = 24.77.
-        assertThat(figure(job, hosed, "dump-litres").value().likely()).isCloseTo(24.77, within(0.01));
-        assertThat(Quantities.of(tenRadiators(), hosed).toMeasure()).anyMatch(s -> s.startsWith("Say which radiators are cold at the base"));
-        assertThat(Quantities.of(tenRadiators(), hosed).figure("water-litres")).as("unknown dumps make no total").isEmpty();
-    }
-
     /** 300 percent of the main to within a tenth of it: ln(200 / 10) = 2.9957 turnovers (DIL-N1500-500); 100 litres: 299.6. */
     @Test
     void theCircuitIsRinsedUntilItReadsLikeTheMain() {
@@ -265,40 +206,5 @@ class QuantitiesTest {
                 .contains("it has room for 2 litres only: set the float lower");
         assertThat(Quantities.of(tenRadiators(), OPEN).toMeasure()).anyMatch(s -> s.contains("above the cold water line in the loft tank"));
         assertThat(Quantities.of(tenRadiators(), MACHINE).figure("tank-room-litres")).isEmpty();
-    }
-
-    @Test
-    void whatIsMissingIsSaidInASentence() {
-        Quantities bare = Quantities.of(Job.begin("bare"), MACHINE);
-        assertThat(bare.figures()).extracting(Figure::id).containsExactly("pipe-velocity-metres-per-second");
-        assertThat(bare.toMeasure()).anyMatch(s -> s.startsWith("List at least three radiators")).anyMatch(s -> s.startsWith("List the radiators by room"))
-                .doesNotHaveDuplicates().allMatch(s -> s.endsWith("."));
-        Quantities dribble = Quantities.of(reading(tenRadiators(), "cold-supply-litres-per-minute", 0.5), MACHINE);
-        assertThat(dribble.toMeasure()).anyMatch(s -> s.startsWith("The cold supply gives next to nothing"));
-        assertThat(dribble.figure("refill-minutes")).isEmpty();
-        assertThat(dribble.figure("water-litres")).isPresent();
-        assertThat(dribble.dumps()).allMatch(d -> d.minutes().isEmpty());
-        assertThat(Quantities.of(tenRadiators().without("cold-supply-litres-per-minute"), MACHINE).toMeasure())
-                .anyMatch(s -> s.startsWith("Time a jug at the cold kitchen tap"));
-    }
-
-    @Test
-    void noHouseHoldsFiveThousandLitres() {
-        Job job = Job.begin("mansion").withRadiators(java.util.stream.IntStream.range(0, 40)
-                .mapToObj(i -> Houses.sized("room " + i, "type-33", 2500, 6000)).toList());
-        assertThat(Quantities.of(job, MACHINE).figure("system-litres")).isEmpty();
-        assertThat(Quantities.of(job, MACHINE).toMeasure()).anyMatch(s -> s.contains("more water than any house holds"));
-    }
-
-    @Test
-    void aReferralNeedsNoFigures() {
-        assertThat(Quantities.of(tenRadiators(), new Scope("refer", "", Set.of("sealed"))).figures()).extracting(Figure::id)
-                .containsExactly("system-litres");
-    }
-
-    @Test
-    void aMethodNobodyKnowsIsRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Scope("full-flush", "hope", Set.of()))
-                .withMessageStartingWith("The method is \"hope\"; it must be one of machine-flush, mains-pressure-flush");
     }
 }
