@@ -31,16 +31,22 @@ class EveryHouseTest {
     private static final Map<String, String> CONTROLS = controls();
     private static final Set<String> NEVER = Set.of("single-feed-cylinder", "direct-cylinder", "solid-fuel");
 
+    private static final Set<String> THREE_PORT = Set.of("y-plan", "y-plan, head dead", "w-plan");
+
     private record House(String system, String controls, String method) {
         Job job() {
             return Shared.job("{\"findings\": {\"red-lines\": [], \"waste-goes-to\": \"foul-drain\", " + SYSTEMS.get(system)
                     + (CONTROLS.get(controls).isEmpty() ? "" : ", " + CONTROLS.get(controls)) + "}}");
         }
 
-        /** Never where the water reaches the taps or a fire burns; never the full main where old parts or thin pipes stand it. */
+        /**
+         * Never where the water reaches the taps or a fire burns; never by the full main where old parts or thin pipes
+         * would have to stand it; never while answers contradict each other, as a three-port valve and hot water on demand do.
+         */
         boolean isAllowed() {
             boolean mains = method.equals("mains-pressure-flush");
-            return !NEVER.contains(system) && !(mains && (system.equals("converted-to-sealed") || controls.equals("microbore")));
+            boolean contradictory = system.equals("combination-boiler") && THREE_PORT.contains(controls);
+            return !NEVER.contains(system) && !contradictory && !(mains && (system.equals("converted-to-sealed") || controls.equals("microbore")));
         }
     }
 
