@@ -10,6 +10,7 @@ import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Method;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
+import neutralpoint.rulebase.fact.Arrangement;
 import neutralpoint.rulebase.fact.Bars;
 import neutralpoint.rulebase.fact.Evidence;
 import neutralpoint.rulebase.fact.Layout;
@@ -18,6 +19,8 @@ import neutralpoint.rulebase.fact.Step;
 
 /** Has the rules draw up the steps of a course, once the house has been assessed in the same session. */
 final class Drafting {
+    private static final String REFER = "refer";
+    private static final String NONE = "no-wet-side-work";
     private static final String NO_FLUSH = "no-flush";
     private static final String SUPPLY = "cold-supply-litres-per-minute";
     /** Below this a main rules out a mains-pressure flush, from the other figure on it speaks for one. */
@@ -37,6 +40,10 @@ final class Drafting {
         this.session = session;
         this.assessment = assessment;
         this.layout = layout();
+        if (!layout.traits().equals(assessment.arrangement().traits())) {
+            // A plan for the likely system keeps what is forbidden there, though the other systems are not ruled out.
+            session.tell(List.of(new Arrangement(layout.system(), layout.status(), layout.traits(), layout.traits())));
+        }
     }
 
     /**
@@ -50,8 +57,19 @@ final class Drafting {
             Cleanse planned = cleanse.get();
             return draft(planned.course().id(), Optional.of(planned.method().id()), obstacles);
         }
-        return recommended.cleanses() ? new Draft(assessment, recommended.id(), Optional.empty(), layout, List.of(), obstacles)
-                : draft(recommended.id(), Optional.empty(), obstacles);
+        Course first = cleanse.map(c -> comesFirst(c.course())).orElse(recommended);
+        return first.cleanses() ? new Draft(assessment, first.id(), Optional.empty(), layout, List.of(), obstacles)
+                : draft(first.id(), Optional.empty(), obstacles);
+    }
+
+    /** The course to take before a cleanse that is refused: the one recommended if it mends something, or the one its bar names. */
+    private Course comesFirst(Course refused) {
+        Course recommended = assessment.verdict().course();
+        if (!recommended.cleanses() && !recommended.id().equals(NONE)) {
+            return recommended;
+        }
+        List<Course> instead = bars(refused.id()).stream().map(b -> catalogue.course(b.fact().instead())).filter(c -> !c.cleanses()).toList();
+        return instead.stream().filter(c -> c.id().equals(REFER)).findFirst().or(() -> instead.stream().findFirst()).orElse(recommended);
     }
 
     /** Tells of the course recommended and of every cleanse that nothing stands in the way of. */
