@@ -33,7 +33,7 @@ public final class WorkPlanCompare {
         c.row("why", why(one), why(other));
         c.row("steps", String.valueOf(one.steps().size()), String.valueOf(other.steps().size()));
         c.row("finish", one.day().finish(), other.day().finish());
-        for (String id : List.of("day-minutes", "without-heat-minutes", "water-litres", "dump-litres", "cleaner-litres", "heat-kwh")) {
+        for (String id : List.of("day-minutes", "without-heat-minutes", "water-litres", "dump-litres", "cleaner-litres", "energy-kilowatt-hours")) {
             c.figure(id, one, other);
         }
         c.row("shut for the work", shut(one), shut(other));
