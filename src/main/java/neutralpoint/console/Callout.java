@@ -28,7 +28,7 @@ import neutralpoint.rulebase.Assessor;
 /** One call-out at the keyboard, from the first question to the verdict; saved after every answer. */
 public final class Callout {
     private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change", "ask",
-            "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "verdict", "save", "leave", "help");
+            "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "workplan", "verdict", "save", "leave", "help");
     /** Commands that may be followed by more words. */
     private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "save");
     private static final int LONG_LIST = 8;
@@ -99,7 +99,7 @@ public final class Callout {
             judged = job;
             screen.say((announced.isEmpty() ? "Nothing left on site would change this."
                     : "A stop stands, so no more is asked.")
-                    + " Type \"change\" and a finding to look at one again, or \"leave\".");
+                    + " \"workplan\" plans the work; \"change\" and a finding looks at one again; or \"leave\".");
         }
         command(screen.ask("> ", COMMANDS), null);
     }
@@ -169,6 +169,7 @@ public final class Callout {
                 case "gauge" -> gauge();
                 case "sums" -> screen.line(SumsText.of(assess(job), screen.look()).stripTrailing());
                 case "arrangement" -> telling.arrangement(assess(job), new ArrangementQuestion(engine.get().assessor(), catalogue));
+                case "workplan" -> telling.workPlan(engine.get().assessor(), job);
                 case "reasons" -> telling.reasons(assess(job));
                 case "back" -> back(finding);
                 case "change" -> change(rest);

@@ -1,6 +1,7 @@
 package neutralpoint.console;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
@@ -9,7 +10,10 @@ import neutralpoint.consult.ArrangementQuestion;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.report.ArrangementSheet;
+import neutralpoint.report.WorkPlanText;
 import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.Assessor;
+import neutralpoint.workplan.WorkPlan;
 
 /** What is told at a prompt without anything being answered: how, why, where things stand. */
 final class Telling {
@@ -112,13 +116,19 @@ final class Telling {
                 "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
                 "radiators: enter or import what was read on each radiator", "gauge: enter the pressure gauge over time",
                 "sums: the arithmetic behind what was worked out", "arrangement: the system drawn, and how its feed, vent or sealed side is handled",
-                "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
+                "workplan: the work for this house, step by step", "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
                 .forEach(l -> screen.say("  " + l));
     }
 
     /** The system drawn, its checks, and how an open and a sealed side are handled. */
     void arrangement(Assessment a, ArrangementQuestion question) {
         screen.line(ArrangementSheet.of(a, catalogue, question.best(a), screen.width() - 1, !screen.colour()));
+    }
+
+    /** The work for this house, step by step. */
+    void workPlan(Assessor assessor, Job job) {
+        screen.line("");
+        screen.line(WorkPlanText.of(WorkPlan.of(assessor, catalogue, job, Optional.empty()), catalogue, screen.width() - 1, false));
     }
 
     /** How to answer a question, and the answer it has. */
