@@ -10,8 +10,8 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Data flows one way: each package knows only those before it. */
 class ArchitectureTest {
-    private static final List<String> ORDER = List.of("document", "job", "catalogue", "hydronics", "workings", "rulebase", "consult", "workplan",
-            "report", "authoring", "console", "cli", "build");
+    private static final List<String> ORDER = List.of("document", "job", "catalogue", "hydronics", "workings", "rulebase", "consult",
+            "workplan", "report", "authoring", "console", "cli", "build");
 
     @TestFactory
     List<DynamicTest> eachPackageKnowsOnlyThoseBeforeIt() {
