@@ -41,7 +41,7 @@ public final class RuleAudit {
         RuleAudit audit = new RuleAudit(catalogue, rules);
         audit.firings(firing, cases);
         audit.sameConditions();
-        audit.grades();
+        audit.sentences();
         audit.causes();
         audit.findings();
         audit.orphans();
@@ -75,12 +75,24 @@ public final class RuleAudit {
         }
     }
 
-    /** The adverb of the sentence is the grade's. */
-    private void grades() {
+    /** The sentence says what the rule concludes: for or against, in the adverb of its grade, or that it settles or rules out. */
+    private void sentences() {
         for (RuleText rule : rules) {
-            rule.conclusion().strength().map(Strength::words).filter(words -> !rule.note("says").matches(".*\\b" + words + "\\b.*"))
-                    .ifPresent(words -> fault(rule.where(), rule.id() + ": the sentence should say \"" + words + "\", like its grade."));
+            String should = saying(rule.conclusion());
+            if (!rule.note("says").matches(".*\\b" + should + "\\b.*")) {
+                fault(rule.where(), rule.id() + ": the sentence should say \"" + should + "\", like its conclusion.");
+            }
         }
+    }
+
+    private static String saying(Conclusion c) {
+        return switch (c.call()) {
+            case "Evidence.supports" -> c.strength().map(Strength::words).orElse("") + " for";
+            case "Evidence.against" -> c.strength().map(Strength::words).orElse("") + " against";
+            case "Evidence.settles" -> "settles?";
+            case "Evidence.excludes" -> "rules?";
+            default -> "";
+        };
     }
 
     private void causes() {

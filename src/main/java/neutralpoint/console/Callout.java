@@ -12,10 +12,12 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.catalogue.Option;
+import neutralpoint.consult.ArrangementQuestion;
 import neutralpoint.consult.Lookahead;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
+import neutralpoint.document.Where;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.report.AssessmentText;
@@ -26,7 +28,7 @@ import neutralpoint.rulebase.Assessor;
 /** One call-out at the keyboard, from the first question to the verdict; saved after every answer. */
 public final class Callout {
     private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change", "ask",
-            "unchecked", "suppose", "radiators", "gauge", "sums", "verdict", "save", "leave", "help");
+            "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "verdict", "save", "leave", "help");
     /** Commands that may be followed by more words. */
     private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "save");
     private static final int LONG_LIST = 8;
@@ -166,6 +168,7 @@ public final class Callout {
                 case "radiators" -> radiators();
                 case "gauge" -> gauge();
                 case "sums" -> screen.line(SumsText.of(assess(job), screen.look()).stripTrailing());
+                case "arrangement" -> telling.arrangement(assess(job), new ArrangementQuestion(engine.get().assessor(), catalogue));
                 case "reasons" -> telling.reasons(assess(job));
                 case "back" -> back(finding);
                 case "change" -> change(rest);
@@ -196,7 +199,7 @@ public final class Callout {
             screen.say("There is no question open.");
             return;
         }
-        job = job.with(finding.id(), answer).asking(null);
+        job = new JobCheck(catalogue).together(job.with(finding.id(), answer), new Where("your answer", 0)).asking(null);
         save();
     }
 

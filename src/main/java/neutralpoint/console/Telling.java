@@ -5,8 +5,10 @@ import java.util.function.Function;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.Option;
+import neutralpoint.consult.ArrangementQuestion;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
+import neutralpoint.report.ArrangementSheet;
 import neutralpoint.rulebase.Assessment;
 
 /** What is told at a prompt without anything being answered: how, why, where things stand. */
@@ -109,8 +111,14 @@ final class Telling {
                 "ask WORDS: another question than this",
                 "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
                 "radiators: enter or import what was read on each radiator", "gauge: enter the pressure gauge over time",
-                "sums: the arithmetic behind what was worked out", "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
+                "sums: the arithmetic behind what was worked out", "arrangement: the system drawn, and how its feed, vent or sealed side is handled",
+                "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
                 .forEach(l -> screen.say("  " + l));
+    }
+
+    /** The system drawn, its checks, and how an open and a sealed side are handled. */
+    void arrangement(Assessment a, ArrangementQuestion question) {
+        screen.line(ArrangementSheet.of(a, catalogue, question.best(a), screen.width() - 1, !screen.colour()));
     }
 
     /** How to answer a question, and the answer it has. */

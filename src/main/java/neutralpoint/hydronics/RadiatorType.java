@@ -1,5 +1,7 @@
 package neutralpoint.hydronics;
 
+import java.util.Locale;
+
 /**
  * Kinds of radiator, panels by their EN 442 number: the first figure counts panels, the second the rows of fins.
  *
@@ -44,6 +46,11 @@ public enum RadiatorType {
         this.litresPerMetre = litresPerMetre;
         this.wattsPerMetre = wattsPerMetre;
         this.exponent = exponent;
+    }
+
+    /** The type by its word, such as "type-22" or "old-single-panel"; refuses a word that is none. */
+    public static RadiatorType called(String word) {
+        return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 
     /** Panels one behind the other; 0 for a radiator that has none. */

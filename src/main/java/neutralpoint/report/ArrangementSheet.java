@@ -46,21 +46,30 @@ public final class ArrangementSheet {
     private ArrangementSheet(Assessment a, Catalogue catalogue, int width) {
         this.a = a;
         this.catalogue = catalogue;
-        this.width = Math.max(SystemDrawing.NARROWEST, Math.min(SystemDrawing.WIDEST, width));
+        this.width = Math.max(Look.NARROWEST, Math.min(SystemDrawing.WIDEST, width));
     }
 
     /**
      * @param settling the observation that would make the system more certain, if there is one
-     * @param width    columns, taken as 60 to 120
+     * @param width    columns, 39 to 120; the drawing needs 60
      * @param plain    no characters beyond ASCII in the drawing
      */
     public static String of(Assessment a, Catalogue catalogue, Optional<Finding> settling, int width, boolean plain) {
         ArrangementSheet sheet = new ArrangementSheet(a, catalogue, width);
         sheet.recognised(settling);
-        sheet.out.append('\n').append(SystemDrawing.of(SketchOf.of(a), sheet.width, plain).stripTrailing()).append('\n');
+        sheet.drawing(plain);
         sheet.checks();
         sheet.handling();
         return sheet.out.toString().stripTrailing();
+    }
+
+    private void drawing(boolean plain) {
+        out.append('\n');
+        if (width < SystemDrawing.NARROWEST) {
+            line("The drawing needs " + SystemDrawing.NARROWEST + " columns; turn the screen or widen it to see it.", "");
+        } else {
+            out.append(SystemDrawing.of(SketchOf.of(a), width, plain).stripTrailing()).append('\n');
+        }
     }
 
     private void recognised(Optional<Finding> settling) {

@@ -130,6 +130,10 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
         if (given instanceof Answer.Reading a && workedOut instanceof Answer.Reading b) {
             return Math.abs(a.value() - b.value()) > READING_ERROR;
         }
+        if (given instanceof Answer.ByRadiator a && workedOut instanceof Answer.ByRadiator b) {
+            // A hand and a thermometer need not have been at the same radiators.
+            return a.choices().entrySet().stream().anyMatch(e -> !b.choices().getOrDefault(e.getKey(), e.getValue()).equals(e.getValue()));
+        }
         return !given.equals(Answer.NOT_CHECKED) && !given.equals(workedOut);
     }
 

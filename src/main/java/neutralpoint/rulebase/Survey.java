@@ -1,8 +1,10 @@
 package neutralpoint.rulebase;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import neutralpoint.job.Answer;
@@ -39,13 +41,10 @@ final class Survey {
 
     /** The job with everything worked out put in, except where the engineer's own answer stands. */
     static Job complete(Job job, List<WorkedOut> workedOut) {
-        Job known = job;
-        for (WorkedOut w : workedOut) {
-            if (w.finding().isPresent() && !isAnswered(job, w.finding().get().id())) {
-                known = known.with(w.finding().get().id(), w.finding().get().answer());
-            }
-        }
-        return known;
+        Map<String, Answer> known = new LinkedHashMap<>(job.answers());
+        workedOut.stream().flatMap(w -> w.finding().stream()).filter(f -> !isAnswered(job, f.id()))
+                .forEach(f -> known.put(f.id(), f.answer()));
+        return known.equals(job.answers()) ? job : job.withAnswers(known);
     }
 
     private static boolean isAnswered(Job job, String finding) {
@@ -69,7 +68,7 @@ final class Survey {
         List<String> sums = reads.stream().map(r -> r.rule().says() + " " + r.rule().because()).toList();
         String says = answers.isEmpty() ? "No pattern over the whole house."
                 : "Pattern: " + reads.stream().map(r -> r.fact().answer().replace('-', ' ')).distinct().collect(Collectors.joining("; ")) + ".";
-        return List.of(new WorkedOut(java.util.Optional.of(new WorkedOut.Found("survey-pattern", new Answer.Several(answers))),
+        return List.of(new WorkedOut(Optional.of(new WorkedOut.Found("survey-pattern", new Answer.Several(answers))),
                 answers.isEmpty() ? WorkedOut.Grade.PASS : WorkedOut.Grade.WARN, says, sums));
     }
 }

@@ -10,8 +10,7 @@ final class Figures {
     private Figures() {}
 
     static OptionalDouble of(Job job, String finding) {
-        return job.answer(finding).map(a -> a instanceof Answer.Reading r ? OptionalDouble.of(r.value()) : OptionalDouble.empty())
-                .orElse(OptionalDouble.empty());
+        return job.answers().get(finding) instanceof Answer.Reading r ? OptionalDouble.of(r.value()) : OptionalDouble.empty();
     }
 
     static boolean has(Job job, String... findings) {

@@ -5,9 +5,11 @@ import static neutralpoint.workings.WorkedOut.Grade.PASS;
 import static neutralpoint.workings.WorkedOut.Grade.WARN;
 
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import neutralpoint.hydronics.GaugeReading;
 import neutralpoint.hydronics.HeatCarried;
 import neutralpoint.hydronics.LeakRate;
@@ -21,7 +23,17 @@ final class FlowWorkings {
     private static final double FAST_BAR_PER_DAY = 0.3;
     /** Beyond this drop a boiler is short of flow. Common practice, no source. */
     private static final double WIDEST_DROP_KELVIN = 25;
+    /** Below this drop the water is hardly cooled: more goes round than the heat in it needs. Common practice, no source. */
+    private static final double NARROWEST_DROP_KELVIN = 5;
     private static final int FEWEST_GAUGE_READINGS = 3;
+    private static final double MINUTES_PER_DAY = 1440;
+    /** A gauge is read no closer than this at either end. */
+    private static final double GAUGE_BAR = 0.05;
+    /** A fall beyond this is no misreading, however the readings scatter. */
+    private static final double SURE_FALL_BAR = 0.3;
+    /** Pressure holds if no more than this can have been lost unseen. Common practice, no source. */
+    private static final double HOLDS_BAR_PER_DAY = 0.1;
+    private static final String TELLS_NOTHING = "The gauge over time tells nothing yet: ";
 
     private FlowWorkings() {}
 
@@ -40,8 +52,9 @@ final class FlowWorkings {
         double output = Figures.get(job, "boiler-output-kw");
         double drop = Figures.get(job, "boiler-flow-return-kelvin");
         double flow = HeatCarried.systemFlowLitresPerMinute(output, drop);
-        return Optional.of(WorkedOut.figure(drop > WIDEST_DROP_KELVIN ? WARN : PASS, Figures.sum(
-                "About %s litres a minute go through the boiler%s.", flow, drop > WIDEST_DROP_KELVIN ? ": starved flow" : ""),
+        String judged = drop > WIDEST_DROP_KELVIN ? ": starved flow" : drop < NARROWEST_DROP_KELVIN ? ": more than the load needs" : "";
+        return Optional.of(WorkedOut.figure(judged.isEmpty() ? PASS : WARN,
+                Figures.sum("About %s litres a minute go through the boiler%s.", flow, judged),
                 Figures.sum("%s kW at a drop of %s degrees; 20 degrees would be %s litres a minute", output, drop,
                         HeatCarried.systemFlowLitresPerMinute(output, 20))));
     }
@@ -59,32 +72,44 @@ final class FlowWorkings {
         if (job.gauge().size() < FEWEST_GAUGE_READINGS || content.isEmpty() || !Figures.has(job, "vessel-size-litres")) {
             return Optional.empty();
         }
-        var first = job.gauge().get(0).at();
+        LocalDateTime first = job.gauge().get(0).at();
+        double days = Duration.between(first, job.gauge().get(job.gauge().size() - 1).at()).toMinutes() / MINUTES_PER_DAY;
         double lowest = job.gauge().stream().mapToDouble(neutralpoint.job.GaugeReading::bar).min().orElseThrow();
-        double charge = Figures.of(job, "vessel-charge-bar").orElse(lowest / 2);
-        List<GaugeReading> readings = job.gauge().stream().map(g -> new GaugeReading(
-                Duration.between(first, g.at()).toMinutes() / 60.0, g.bar(), g.waterCelsius())).toList();
+        OptionalDouble measured = Figures.of(job, "vessel-charge-bar");
+        double charge = measured.orElse(lowest / 2);
+        if (lowest < charge) {
+            return Optional.of(WorkedOut.figure(NOTE, TELLS_NOTHING + Figures.sum(
+                    "%s bar is below the vessel's charge of %s bar.", lowest, charge)));
+        }
         try {
+            List<GaugeReading> readings = job.gauge().stream().map(g -> new GaugeReading(
+                    Duration.between(first, g.at()).toMinutes() / 60.0, g.bar(), g.waterCelsius())).toList();
             LeakRate rate = LeakRate.of(new Vessel(Figures.get(job, "vessel-size-litres"), charge), content.get().litres().likely(),
                     readings, Water::expansionFraction);
-            return Optional.of(leak(rate, charge, readings.size()));
+            return Optional.of(leak(rate, days, Figures.sum("%s readings carried to %s degrees through a vessel charged to %s bar (%s);"
+                    + " slope %s bar a day, give or take %s", readings.size(), rate.referenceCelsius(), charge,
+                    measured.isPresent() ? "measured" : "taken as half the lowest reading", -rate.lossBarPerDay(),
+                    rate.marginBarPerDay().orElse(0))));
         } catch (IllegalArgumentException e) {
-            // The readings do not carry the sum: the sentence says why, and nothing is concluded.
-            return Optional.of(WorkedOut.figure(NOTE, "The gauge over time tells nothing: " + e.getMessage()));
+            // The readings do not carry the sum: why is said beneath, and nothing is concluded.
+            return Optional.of(WorkedOut.figure(NOTE, TELLS_NOTHING + "these readings do not carry the sum.", e.getMessage()));
         }
     }
 
-    private static WorkedOut leak(LeakRate rate, double chargeBar, int readings) {
-        String choice = rate.isGaining() ? "gains" : !rate.isLosing() ? "holds"
-                : rate.lossBarPerDay() >= FAST_BAR_PER_DAY ? "fast-loss" : "slow-loss";
-        String says = switch (choice) {
-            case "holds" -> "Brought to one temperature, the pressure holds.";
-            case "gains" -> Figures.sum("Brought to one temperature, the pressure gains %s bar a day.", -rate.lossBarPerDay());
-            default -> Figures.sum("Brought to one temperature, the pressure loses %s bar a day, about %s litres.", rate.lossBarPerDay(),
-                    rate.lossLitresPerDay());
-        };
-        return WorkedOut.finding("leak-worked-out", choice, choice.equals("holds") ? PASS : WARN, says, Figures.sum(
-                "%s readings carried to %s degrees through a vessel charged to %s bar; slope %s bar a day, give or take %s",
-                readings, rate.referenceCelsius(), chargeBar, -rate.lossBarPerDay(), rate.marginBarPerDay().orElse(0)));
+    private static WorkedOut leak(LeakRate rate, double days, String sum) {
+        double loss = rate.lossBarPerDay();
+        double margin = rate.marginBarPerDay().orElse(Double.MAX_VALUE);
+        if (loss * days >= SURE_FALL_BAR || rate.isLosing() && loss * days >= 2 * GAUGE_BAR) {
+            return WorkedOut.finding("leak-worked-out", loss >= FAST_BAR_PER_DAY ? "fast-loss" : "slow-loss", WARN, Figures.sum(
+                    "Brought to one temperature, the pressure loses %s bar a day, about %s litres.", loss, rate.lossLitresPerDay()), sum);
+        }
+        if (rate.isGaining() && -loss * days >= 2 * GAUGE_BAR) {
+            return WorkedOut.finding("leak-worked-out", "gains", WARN, Figures.sum(
+                    "Brought to one temperature, the pressure gains %s bar a day.", -loss), sum);
+        }
+        // Scatter, or too short a time, hides a loss: only what could not have gone unseen is said to hold.
+        return Math.abs(loss) + Math.max(margin, GAUGE_BAR / days) <= HOLDS_BAR_PER_DAY
+                ? WorkedOut.finding("leak-worked-out", "holds", PASS, "Brought to one temperature, the pressure holds.", sum)
+                : WorkedOut.figure(NOTE, TELLS_NOTHING + "read it again over more days.", sum);
     }
 }

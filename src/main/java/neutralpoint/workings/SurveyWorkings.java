@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import neutralpoint.hydronics.RadiatorReading;
 import neutralpoint.hydronics.RadiatorReading.State;
 import neutralpoint.job.Answer;
 
@@ -19,12 +19,18 @@ final class SurveyWorkings {
     /** A count over fewer radiators than this says nothing of the house. */
     private static final int FEWEST = 3;
     private static final Map<State, String> FELT = Map.of(State.HEALTHY, "hot-all-over", State.OVER_FED, "hot-all-over",
-            State.REVERSED, "hot-all-over", State.BASE_RESTRICTED, "cold-at-base", State.GAS_AT_TOP, "cold-at-top",
+            State.BASE_RESTRICTED, "cold-at-base", State.GAS_AT_TOP, "cold-at-top",
             State.COLD, "cold-all-over", State.LUKEWARM, "lukewarm", State.STARVED, "lukewarm");
     private static final List<Heading> HEADINGS = List.of(new Heading(State.BASE_RESTRICTED, "Base restricted"),
             new Heading(State.STARVED, "Starved of flow"), new Heading(State.GAS_AT_TOP, "Gas at the top"),
             new Heading(State.COLD, "Cold all over"), new Heading(State.REVERSED, "Hotter at the return tail"),
             new Heading(State.LUKEWARM, "Lukewarm"), new Heading(State.OVER_FED, "Over-fed"));
+
+    /** Least and greatest difference that can be believed: the ranges the findings are catalogued with. */
+    private static final Map<String, double[]> BELIEVED = Map.of("top-over-base-degrees", new double[] {-30, 60},
+            "tail-drop-degrees", new double[] {-40, 65});
+    private static final int LONGEST_NAME = 30;
+    private static final int LONGEST_LIST = 80;
 
     /** What radiators in one state are listed under. */
     private record Heading(State state, String words) {}
@@ -37,8 +43,8 @@ final class SurveyWorkings {
             return out;
         }
         Map<String, String> felt = new LinkedHashMap<>();
-        survey.forEach(r -> felt.put(r.name(), FELT.get(r.state())));
-        long well = survey.stream().filter(r -> r.state() == State.HEALTHY || r.state() == State.OVER_FED).count();
+        survey.forEach(r -> felt.put(r.name(), felt(r)));
+        long well = felt.values().stream().filter("hot-all-over"::equals).count();
         out.add(WorkedOut.finding("radiator-pattern", new Answer.ByRadiator(felt), well == survey.size() ? PASS : NOTE,
                 well + " of " + survey.size() + " radiators are hot all over.",
                 survey.stream().map(SurveyWorkings::line).toArray(String[]::new)));
@@ -47,22 +53,56 @@ final class SurveyWorkings {
             out.add(baseCount(survey));
         }
         worst(survey).ifPresent(w -> {
-            out.add(WorkedOut.finding("top-over-base-degrees", new Answer.Reading(w.reading().topOverBaseKelvin(), "degrees"), NOTE,
-                    Figures.sum("The worst radiator is %s: top over base %s degrees.", w.name(), w.reading().topOverBaseKelvin()),
-                    Figures.sum("%s - %s = %s", w.reading().topCelsius(), w.reading().baseCelsius(), w.reading().topOverBaseKelvin())));
-            w.dropKelvin().ifPresent(drop -> out.add(WorkedOut.finding("tail-drop-degrees", new Answer.Reading(drop, "degrees"), NOTE,
-                    Figures.sum("%s drops %s degrees from tail to tail.", w.name(), drop),
-                    Figures.sum("%s - %s = %s", w.reading().flowTailCelsius().getAsDouble(),
-                            w.reading().returnTailCelsius().getAsDouble(), drop))));
+            RadiatorReading t = w.reading();
+            out.add(difference("top-over-base-degrees", t.topOverBaseKelvin(), Figures.sum("The worst radiator is %s: top over base %s degrees",
+                    shortened(w.name()), t.topOverBaseKelvin()), t.topCelsius(), t.baseCelsius()));
+            w.dropKelvin().ifPresent(drop -> out.add(difference("tail-drop-degrees", drop, Figures.sum("%s drops %s degrees from tail to tail",
+                    shortened(w.name()), drop), t.flowTailCelsius().getAsDouble(), t.returnTailCelsius().getAsDouble())));
         });
         return out;
+    }
+
+    /** A difference too great to be one is shown, and nothing is concluded from it. */
+    private static WorkedOut difference(String finding, double kelvin, String says, double from, double less) {
+        double[] believed = BELIEVED.get(finding);
+        String sum = Figures.sum("%s - %s = %s", from, less, kelvin);
+        return kelvin < believed[0] || kelvin > believed[1] ? WorkedOut.figure(WARN, says + ", which is hard to believe; read it again.", sum)
+                : WorkedOut.finding(finding, new Answer.Reading(kelvin, "degrees"), NOTE, says + ".", sum);
+    }
+
+    /** What a hand would say. A cold body with one hot tail is not lukewarm, and a radiator fed backwards may be anything. */
+    private static String felt(SurveyedRadiator r) {
+        RadiatorReading t = r.reading();
+        State face = RadiatorReading.ofFace(t.topCelsius(), t.baseCelsius(), t.roomCelsius()).state();
+        if (face == State.COLD) {
+            double hottestTail = Math.max(t.flowTailCelsius().orElse(t.roomCelsius()), t.returnTailCelsius().orElse(t.roomCelsius()));
+            return hottestTail - t.roomCelsius() >= RadiatorReading.LUKEWARM_KELVIN ? "one-tail-hot" : FELT.get(State.COLD);
+        }
+        return FELT.get(r.state() == State.REVERSED ? face : r.state());
     }
 
     private static Optional<WorkedOut> listed(List<SurveyedRadiator> survey, Heading h) {
         List<SurveyedRadiator> these = survey.stream().filter(r -> r.state() == h.state()).toList();
         return these.isEmpty() ? Optional.empty() : Optional.of(WorkedOut.figure(WARN, h.words() + ": "
-                + these.stream().map(SurveyedRadiator::name).collect(Collectors.joining(", ")) + ", " + these.size() + " of "
-                + survey.size() + ".", these.stream().map(SurveyWorkings::line).toArray(String[]::new)));
+                + names(these.stream().map(SurveyedRadiator::name).toList()) + ", " + these.size() + " of " + survey.size() + ".", these.stream().map(SurveyWorkings::line).toArray(String[]::new)));
+    }
+
+    /** As many names as fit into a sentence. */
+    static String names(List<String> radiators) {
+        StringBuilder names = new StringBuilder();
+        int shown = 0;
+        for (String radiator : radiators) {
+            String name = shortened(radiator);
+            if (shown > 0 && names.length() + name.length() > LONGEST_LIST) {
+                return names + " and " + (radiators.size() - shown) + " more";
+            }
+            names.append(shown++ == 0 ? "" : ", ").append(name);
+        }
+        return names.toString();
+    }
+
+    static String shortened(String name) {
+        return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1).strip() + "…";
     }
 
     private static WorkedOut baseCount(List<SurveyedRadiator> survey) {

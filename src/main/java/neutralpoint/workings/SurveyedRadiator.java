@@ -1,7 +1,6 @@
 package neutralpoint.workings;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +20,10 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
     /** With fewer known runs than this there is no near and far. */
     private static final int FEWEST_RUNS = 3;
 
-    /** The radiators of the job that were surveyed, in the order of the job. */
+    /**
+     * The radiators of the job that were surveyed, in the order of the job. One that is cold because its valves are shut
+     * says nothing of the system and is passed over.
+     */
     public static List<SurveyedRadiator> of(Job job) {
         double room = Figures.of(job, "room-celsius").orElse(USUAL_ROOM_CELSIUS);
         List<Radiator> read = job.radiators().stream()
@@ -32,21 +34,22 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
             Temperatures t = r.temperatures();
             RadiatorReading reading = new RadiatorReading(t.topCelsius().getAsDouble(), t.baseCelsius().getAsDouble(),
                     t.flowTailCelsius(), t.returnTailCelsius(), room);
-            surveyed.add(new SurveyedRadiator(r, reading, reading.state(), reaches.getOrDefault(r.name(), "unknown")));
+            if (!r.valves().equals("shut") || reading.state() != RadiatorReading.State.COLD) {
+                surveyed.add(new SurveyedRadiator(r, reading, reading.state(), reaches.getOrDefault(r.name(), "unknown")));
+            }
         }
         return List.copyOf(surveyed);
     }
 
-    /** The third of the known runs that is shortest is near, the third that is longest far. */
+    /** Runs as short as the shortest third are near, as long as the longest third far; equal runs reach equally far. */
     private static Map<String, String> reaches(List<Radiator> radiators) {
-        List<Radiator> known = radiators.stream().filter(r -> r.runMetres().isPresent())
-                .sorted(Comparator.comparingDouble((Radiator r) -> r.runMetres().getAsDouble()).thenComparing(Radiator::name)).toList();
+        double[] runs = radiators.stream().flatMapToDouble(r -> r.runMetres().stream()).sorted().toArray();
         Map<String, String> reaches = new HashMap<>();
-        if (known.size() >= FEWEST_RUNS) {
-            int third = Math.max(1, known.size() / 3);
-            for (int i = 0; i < known.size(); i++) {
-                reaches.put(known.get(i).name(), i < third ? "near" : i >= known.size() - third ? "far" : "middle");
-            }
+        if (runs.length >= FEWEST_RUNS) {
+            double near = runs[runs.length / 3 - 1];
+            double far = runs[runs.length - runs.length / 3];
+            radiators.forEach(r -> r.runMetres().ifPresent(run -> reaches.put(r.name(),
+                    run <= near && run < far ? "near" : run >= far && run > near ? "far" : "middle")));
         }
         return reaches;
     }

@@ -27,18 +27,22 @@ record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> chec
     private static final Range PIPE_TO_A_RADIATOR_LITRES = new Range(0.8, 1.4, 2.4);
     /** Fewest radiators that stand for a house. */
     private static final int FEWEST = 3;
+    /** Beyond these it is no house, and the sums are not made for it. */
+    private static final int MOST = 200;
+    private static final double MOST_LITRES = 5000;
 
-    /** Empty when nothing is known to add it up from. */
+    /** Empty when nothing is known to add it up from, or when it adds up to more than any house holds. */
     static Optional<SystemLitres> of(Job job) {
         if (Figures.has(job, "system-content-litres")) {
             double given = Figures.get(job, "system-content-litres");
             return Optional.of(new SystemLitres(Range.exactly(given), List.of(Figures.sum("measured: %s litres", given)), Optional.empty()));
         }
-        if (job.radiators().size() < FEWEST) {
+        if (job.radiators().size() < FEWEST || job.radiators().size() > MOST) {
             return Optional.empty();
         }
         boolean sized = job.radiators().stream().allMatch(r -> r.body().isPresent());
-        return Optional.of(sized ? counted(job) : byRule(ContentRule.byRadiators(job.radiators().size())));
+        return Optional.of(sized ? counted(job) : byRule(ContentRule.byRadiators(job.radiators().size())))
+                .filter(content -> content.litres().high() <= MOST_LITRES);
     }
 
     private static SystemLitres byRule(ContentRule rule) {
@@ -46,20 +50,19 @@ record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> chec
     }
 
     private static SystemLitres counted(Job job) {
-        SystemContent content = new SystemContent(List.of());
-        for (Radiator r : job.radiators()) {
-            content = content.with(r.name(), litres(r));
-        }
-        content = content.with("pipes", PIPE_TO_A_RADIATOR_LITRES.times(job.radiators().size()));
-        content = content.with("boiler", boiler(job).litres());
+        // Named apart from the rest: a radiator may stand in a room called "boiler".
+        List<SystemContent.Part> parts = new ArrayList<>(job.radiators().stream()
+                .map(r -> new SystemContent.Part("radiator " + r.name(), litres(r))).toList());
+        parts.add(new SystemContent.Part("pipes", PIPE_TO_A_RADIATOR_LITRES.times(job.radiators().size())));
+        parts.add(new SystemContent.Part("boiler", boiler(job).litres()));
         if (job.answer("hot-water-made-by").map(new Answer.One("cylinder")::equals).orElse(false)) {
-            content = content.with("cylinder coil", Content.CYLINDER_COIL_LITRES);
+            parts.add(new SystemContent.Part("cylinder coil", Content.CYLINDER_COIL_LITRES));
         }
-        List<String> sums = new ArrayList<>(content.parts().stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
+        SystemContent content = new SystemContent(parts);
+        List<String> sums = new ArrayList<>(parts.stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
         sums.add("together: " + shown(content.totalLitres()));
-        SystemContent all = content;
         return new SystemLitres(content.totalLitres(), sums, Figures.has(job, "boiler-output-kw")
-                ? Optional.of(all.against(ContentRule.byKilowatts(Figures.get(job, "boiler-output-kw")))) : Optional.empty());
+                ? Optional.of(content.against(ContentRule.byKilowatts(Figures.get(job, "boiler-output-kw")))) : Optional.empty());
     }
 
     private static Range litres(Radiator r) {
@@ -75,6 +78,9 @@ record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> chec
     }
 
     static String shown(Range litres) {
+        if (litres.low() == litres.high()) {
+            return Figures.sum("%s litres", litres.likely());
+        }
         return Figures.sum("%s litres (%s to %s)", litres.likely(), litres.low(), litres.high());
     }
 }

@@ -20,8 +20,11 @@ final class VentWorkings {
     private static final double ROCKING_METRES = 0.15;
     /** Kelvin to boiling below which a hot spot in the exchanger can boil. Common practice, no source. */
     private static final double BOILING_MARGIN_KELVIN = 15;
-    static final double COLD_CELSIUS = 10;
-    static final double USUAL_HOT_CELSIUS = 70;
+    /** A tape measure in a loft is read no closer. */
+    private static final double TAPE_METRES = 0.005;
+    private static final double COLD_CELSIUS = 10;
+    /** Water is no hotter than this where its weight is reckoned. */
+    private static final double HOTTEST_COLUMN_CELSIUS = 99;
 
     private VentWorkings() {}
 
@@ -56,7 +59,7 @@ final class VentWorkings {
         double height = Figures.get(job, "vent-rise-mm") / 1000;
         double margin = OpenVent.marginBeforePumpingOverMetres(height, rise);
         String left = Figures.sum("vent above water %s m - %s m = %s m left", height, rise, margin);
-        if (margin <= 0) {
+        if (margin <= 0 && rise > 0) {
             return WorkedOut.finding("vent-worked-out", "pumps-over", FAIL, Figures.sum(
                     "The pump lifts water %s m up a vent of %s m: it will pump over at this setting.", rise, height), sum, left);
         }
@@ -86,7 +89,7 @@ final class VentWorkings {
         double lift = Figures.has(job, "pump-head-m", "tee-resistance-percent") ? Math.max(0, rise(job)) : 0;
         double needed = OpenVent.requiredVentHeightMetres(head, lift);
         double height = Figures.get(job, "vent-rise-mm") / 1000;
-        return Optional.of(WorkedOut.figure(height < needed ? FAIL : PASS, Figures.sum(
+        return Optional.of(WorkedOut.figure(height < needed - TAPE_METRES ? FAIL : PASS, Figures.sum(
                 "The vent stands %s m above the water; the rule asks for %s m.", height, needed),
                 Figures.sum("0.04 x %s m above the boiler + 0.15 m + %s m lift of the pump = %s m", head, lift, needed)));
     }
@@ -98,8 +101,9 @@ final class VentWorkings {
         double head = Figures.get(job, "tank-above-highest-part-m");
         double least = OpenVent.SMALLEST_CISTERN_HEIGHT_FULLY_PUMPED_METRES;
         return Optional.of(WorkedOut.figure(head < least / 2 ? FAIL : head < least ? WARN : PASS, Figures.sum(
-                "The tank's water stands %s m above the highest pumped part; %s m is wanted on a fully pumped system.", head, least),
-                Figures.sum("static pressure there: %s m = %s bar", head, head > 0 ? Head.bar(head, COLD_CELSIUS) : 0.0)));
+                "The tank's water stands %s m %s the highest pumped part; %s m above is wanted on a fully pumped system.", Math.abs(head),
+                head < 0 ? "below" : "above", least),
+                Figures.sum("static pressure there: %s m = %s bar", head, Head.bar(head, COLD_CELSIUS))));
     }
 
     private static Optional<WorkedOut> boiling(Job job) {
@@ -107,26 +111,33 @@ final class VentWorkings {
             return Optional.empty();
         }
         double flow = Figures.get(job, "boiler-flow-celsius");
-        double absolute = Vessel.ATMOSPHERE_BAR + Head.bar(Figures.get(job, "tank-above-boiler-m"), Math.min(flow, 99));
+        double head = Figures.get(job, "tank-above-boiler-m");
+        double absolute = Vessel.ATMOSPHERE_BAR + Head.bar(head, Math.min(flow, HOTTEST_COLUMN_CELSIUS));
         double boils = Water.boilingPointCelsius(absolute);
         double margin = OpenVent.boilingMarginKelvin(boils, flow);
-        return Optional.of(WorkedOut.figure(margin <= 0 ? FAIL : margin < BOILING_MARGIN_KELVIN ? WARN : PASS, Figures.sum(
-                "Water boils at %s degrees in this boiler; the flow stands %s degrees under that.", boils, margin),
-                Figures.sum("1.01 bar of air + %s m of water = %s bar absolute", Figures.get(job, "tank-above-boiler-m"), absolute)));
+        String sum = Figures.sum("1.01 bar of air + %s m of water = %s bar absolute", head, absolute);
+        if (margin <= 0) {
+            return Optional.of(WorkedOut.figure(FAIL, Figures.sum("Water boils at %s degrees in this boiler and the flow reads %s.", boils, flow), sum));
+        }
+        return Optional.of(WorkedOut.figure(margin < BOILING_MARGIN_KELVIN ? WARN : PASS, Figures.sum(
+                "Water boils at %s degrees in this boiler; the flow stands %s degrees under that.", boils, margin), sum));
     }
 
+    /** Overflows for certain only if the least content at its mean temperature does; fits only if the most at flow temperature does. */
     private static Optional<WorkedOut> tankRoom(Job job) {
         Optional<SystemLitres> content = SystemLitres.of(job);
         if (!Figures.has(job, "feed-tank-room-litres") || content.isEmpty()) {
             return Optional.empty();
         }
-        double hot = Figures.of(job, "boiler-flow-celsius").orElse(USUAL_HOT_CELSIUS);
-        double fraction = Water.expansionFraction(COLD_CELSIUS, Math.max(COLD_CELSIUS, hot));
+        HotSystem hot = HotSystem.of(job);
+        double leastGain = Water.expansionFraction(COLD_CELSIUS, hot.meanCelsius());
+        double mostGain = Water.expansionFraction(COLD_CELSIUS, hot.flowCelsius());
         double room = Figures.get(job, "feed-tank-room-litres");
-        double least = Cistern.expansionLitres(content.get().litres().low(), fraction);
-        double most = Cistern.expansionLitres(content.get().litres().high(), fraction);
-        String sum = Figures.sum("%s x %s %% gained from %s to %s degrees = %s to %s litres", SystemLitres.shown(content.get().litres()),
-                fraction * 100, COLD_CELSIUS, hot, least, most);
+        double least = Cistern.expansionLitres(content.get().litres().low(), leastGain);
+        double most = Cistern.expansionLitres(content.get().litres().high(), mostGain);
+        String sum = Figures.sum("%s litres x %s %% gained from %s to %s degrees = %s; %s litres x %s %% to %s degrees = %s",
+                content.get().litres().low(), leastGain * 100, COLD_CELSIUS, hot.meanCelsius(), least,
+                content.get().litres().high(), mostGain * 100, hot.flowCelsius(), most);
         if (room < least) {
             return Optional.of(WorkedOut.finding("tank-room-worked-out", "too-little", FAIL, Figures.sum(
                     "The heating gains %s litres or more and the tank has room for %s: it overflows when hot.", least, room), sum));

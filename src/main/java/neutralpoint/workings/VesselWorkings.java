@@ -8,120 +8,74 @@ import static neutralpoint.workings.WorkedOut.Grade.WARN;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import neutralpoint.hydronics.Range;
 import neutralpoint.hydronics.SealedSystem;
 import neutralpoint.hydronics.Vessel;
 import neutralpoint.hydronics.Water;
 import neutralpoint.job.Job;
+import neutralpoint.workings.HotGauge.Verdict;
 
 /** The sealed side: what the gauge should read hot, what the vessel must be like to explain what it does read, and the fill. */
 public final class VesselWorkings {
-    /** Setting of the usual safety valve. */
-    static final double SAFETY_VALVE_BAR = 3;
-    /** Working pressure is kept this far under the safety valve. Source: sealed-system table practice, from memory. */
-    private static final double KEPT_UNDER_BAR = 0.35;
-    /** Two readings of one gauge, and temperatures taken as usual, differ by this much. */
-    private static final double READING_ERROR_BAR = 0.3;
-    /** A vessel with less than half the charge it should have is one that has lost it. Common practice, no source. */
-    private static final double LOST_SHARE = 0.5;
-    private static final double COLD_CELSIUS = 15;
-    private static final double USUAL_HOT_CELSIUS = 65;
+    /** Filled higher than this cold, little is left for the rise. Common practice, no source. */
+    private static final double MOST_FILL_BAR = 2;
+    /** A gauge is read no closer. */
+    private static final double GAUGE_BAR = 0.05;
+    private static final double METRES_PER_BAR = 10;
+    private static final double MOST_CELSIUS = 120;
 
     private VesselWorkings() {}
 
     static List<WorkedOut> of(Job job) {
-        List<WorkedOut> out = new ArrayList<>();
-        fill(job).ifPresent(out::add);
-        safetyMargin(job).ifPresent(out::add);
-        vessel(job).ifPresent(out::add);
-        return out;
+        return Stream.of(fill(job), safetyMargin(job), HotGauge.of(job).map(VesselWorkings::vessel)).flatMap(Optional::stream).toList();
     }
 
-    /** What the hot gauge is compared with. */
-    private record Case(double coldBar, double hotBar, double vesselLitres, double chargeBar, boolean chargeMeasured, Range litres,
-            double hotCelsius) {
-
-        double expansion() {
-            return Water.expansionFraction(COLD_CELSIUS, hotCelsius);
-        }
-
-        /** Expected hot gauge with a sound vessel; beyond any gauge when no air would be left. */
-        double expectedBar(double systemLitres) {
-            return SealedSystem.hotPressureBar(new Vessel(vesselLitres, chargeBar), coldBar, systemLitres, expansion()).orElse(20);
-        }
-
-        /** charge-lost, too-small, as-expected, or empty when neither can be said, for one guess at the content. */
-        String verdict(double systemLitres) {
-            double expected = expectedBar(systemLitres);
-            boolean runsUp = hotBar >= SAFETY_VALVE_BAR - KEPT_UNDER_BAR;
-            if (chargeMeasured && chargeBar < LOST_SHARE * Math.max(coldBar, 0.5)) {
-                return "charge-lost";
-            }
-            if (hotBar <= expected + READING_ERROR_BAR) {
-                return runsUp && expected >= SAFETY_VALVE_BAR - KEPT_UNDER_BAR ? "too-small" : runsUp ? "" : "as-expected";
-            }
-            if (chargeMeasured) {
-                return "too-small";
-            }
-            OptionalDouble charge = explainedCharge(systemLitres);
-            return charge.isPresent() && charge.getAsDouble() < LOST_SHARE * coldBar ? "charge-lost" : "";
-        }
-
-        OptionalDouble explainedCharge(double systemLitres) {
-            return SealedSystem.preChargeThatExplainsBar(vesselLitres, coldBar, hotBar, systemLitres, expansion());
-        }
-    }
-
-    private static Optional<Case> read(Job job) {
-        Optional<SystemLitres> content = SystemLitres.of(job);
-        if (content.isEmpty() || !Figures.has(job, "pressure-cold-bar", "pressure-hot-bar", "vessel-size-litres")) {
-            return Optional.empty();
-        }
-        double cold = Figures.get(job, "pressure-cold-bar");
-        double hotMean = Figures.of(job, "boiler-flow-celsius").orElse(USUAL_HOT_CELSIUS + 10)
-                - Figures.of(job, "boiler-flow-return-kelvin").orElse(20) / 2;
-        return Optional.of(new Case(cold, Figures.get(job, "pressure-hot-bar"), Figures.get(job, "vessel-size-litres"),
-                Figures.of(job, "vessel-charge-bar").orElse(cold), Figures.has(job, "vessel-charge-bar"), content.get().litres(),
-                Math.max(COLD_CELSIUS, hotMean)));
-    }
-
-    private static Optional<WorkedOut> vessel(Job job) {
-        return read(job).map(c -> {
-            Range litres = c.litres();
-            List<String> sums = sums(c);
-            List<String> verdicts = Stream.of(litres.low(), litres.likely(), litres.high()).map(c::verdict).distinct().toList();
-            String says = Figures.sum("Hot gauge %s bar; a sound vessel of %s litres would show %s bar.", c.hotBar(), c.vesselLitres(),
-                    c.expectedBar(litres.likely()));
-            if (verdicts.size() > 1 || verdicts.get(0).isEmpty()) {
-                return new WorkedOut(Optional.empty(), NOTE, says + " Measure the vessel's charge to tell more.", sums);
-            }
-            String verdict = verdicts.get(0);
-            return new WorkedOut(Optional.of(new WorkedOut.Found("vessel-worked-out", new neutralpoint.job.Answer.One(verdict))),
-                    verdict.equals("as-expected") ? PASS : FAIL, says + conclusion(verdict, c), sums);
-        });
-    }
-
-    private static String conclusion(String verdict, Case c) {
+    private static WorkedOut vessel(HotGauge g) {
+        Range litres = g.litres();
+        List<Verdict> verdicts = Stream.of(litres.low(), litres.likely(), litres.high()).map(g::verdict).distinct().toList();
+        Verdict verdict = verdicts.size() == 1 ? verdicts.get(0) : Verdict.UNCLEAR;
+        double expected = g.expectedBar(litres.likely());
+        String says = Figures.sum("Hot gauge %s bar; a sound vessel of %s litres would %s. %s", g.hotBar(), g.vesselLitres(),
+                expected > HotGauge.SAFETY_VALVE_BAR ? "lift the safety valve" : Figures.sum("show %s bar", expected), conclusion(verdict, g));
+        String[] sums = sums(g).toArray(String[]::new);
         return switch (verdict) {
-            case "charge-lost" -> c.chargeMeasured() ? Figures.sum(" Its charge is only %s bar.", c.chargeBar())
-                    : Figures.sum(" Vessel charge about %s bar.", Math.max(0, c.explainedCharge(c.litres().likely()).orElse(0)));
-            case "too-small" -> c.expectedBar(c.litres().likely()) >= SAFETY_VALVE_BAR - KEPT_UNDER_BAR
-                    ? " It is too small for this much water." : " Its charge is right, so water does not reach all of it.";
-            default -> "";
+            case CHARGE_LOST -> WorkedOut.finding("vessel-worked-out", "charge-lost", FAIL, says.strip(), sums);
+            case TOO_SMALL -> WorkedOut.finding("vessel-worked-out", "too-small", FAIL, says.strip(), sums);
+            case AS_EXPECTED -> WorkedOut.finding("vessel-worked-out", "as-expected", PASS, says.strip(), sums);
+            case OVER_CHARGED, OVER_FILLED -> WorkedOut.figure(WARN, says.strip(), sums);
+            case UNCLEAR -> WorkedOut.figure(NOTE, says.strip(), sums);
         };
     }
 
-    private static List<String> sums(Case c) {
-        double litres = c.litres().likely();
-        double gained = SealedSystem.expansionLitres(litres, c.expansion());
+    private static String conclusion(Verdict verdict, HotGauge g) {
+        double litres = g.litres().likely();
+        return switch (verdict) {
+            case CHARGE_LOST -> g.measuredBar().isPresent() ? Figures.sum("Its charge is only %s bar.", g.measuredBar().getAsDouble())
+                    : Figures.sum("Vessel charge about %s bar.", Math.max(0, g.explainedBar(litres).orElse(0)));
+            case TOO_SMALL -> g.expectedBar(litres) >= HotGauge.SAFETY_VALVE_BAR - HotGauge.KEPT_UNDER_BAR
+                    ? "It is too small for this much water." : "Its charge is there, so water does not reach all of it.";
+            case OVER_CHARGED -> "Its charge stands above the fill: set that right first.";
+            case OVER_FILLED -> "The system is filled too high: set that right first.";
+            case UNCLEAR -> g.measuredBar().isPresent() ? "Read both again, cold and hot, to tell more."
+                    : "Measure the vessel's charge to tell more.";
+            case AS_EXPECTED -> "";
+        };
+    }
+
+    private static List<String> sums(HotGauge g) {
+        double litres = g.litres().likely();
+        double expected = g.expectedBar(litres);
         List<String> sums = new ArrayList<>();
-        sums.add(Figures.sum("content %s", SystemLitres.shown(c.litres())));
-        sums.add(Figures.sum("from %s to %s degrees it gains %s %% = %s litres", COLD_CELSIUS, c.hotCelsius(), c.expansion() * 100, gained));
-        sums.add(Figures.sum("vessel %s litres charged to %s bar%s, filled to %s bar: expected %s bar hot", c.vesselLitres(), c.chargeBar(),
-                c.chargeMeasured() ? " (measured)" : " (taken as the fill)", c.coldBar(), c.expectedBar(litres)));
-        c.explainedCharge(litres).ifPresent(p -> sums.add(Figures.sum("a charge of %s bar would explain %s bar hot", p, c.hotBar())));
+        sums.add(Figures.sum("content %s", SystemLitres.shown(g.litres())));
+        sums.add(Figures.sum("from %s to %s degrees it gains %s %% = %s litres", HotGauge.COLD_CELSIUS, g.hotCelsius(), g.expansion() * 100,
+                SealedSystem.expansionLitres(litres, g.expansion())));
+        sums.add(Figures.sum("vessel %s litres charged to %s bar (%s), filled to %s bar: %s", g.vesselLitres(), g.soundChargeBar(),
+                g.hasLostCharge() ? "as it should be" : g.measuredBar().isPresent() ? "measured" : "taken as the fill", g.coldBar(),
+                Double.isFinite(expected) ? Figures.sum("expected %s bar hot", expected) : "it cannot take that much at any pressure"));
+        g.explainedBar(litres).ifPresent(p -> sums.add(p < 0
+                ? Figures.sum("only a vessel full of water would explain %s bar hot", g.hotBar())
+                : Figures.sum("a charge of %s bar would explain %s bar hot", p, g.hotBar())));
         return sums;
     }
 
@@ -132,8 +86,11 @@ public final class VesselWorkings {
         double height = Math.max(0, Figures.get(job, "highest-radiator-above-gauge-m"));
         double least = SealedSystem.minimumFillBar(height);
         double cold = Figures.get(job, "pressure-cold-bar");
-        return Optional.of(WorkedOut.figure(cold < least - 0.05 ? cold < height / 10 ? FAIL : WARN : PASS, Figures.sum(
-                "Filled to %s bar; the height asks for %s bar.", cold, least), Figures.sum("0.1 x %s m + 0.3 bar = %s bar", height, least)));
+        WorkedOut.Grade grade = cold < height / METRES_PER_BAR ? FAIL : cold < least - GAUGE_BAR || cold > MOST_FILL_BAR ? WARN : PASS;
+        return Optional.of(WorkedOut.figure(grade, Figures.sum(cold > MOST_FILL_BAR
+                        ? "Filled to %s bar; the height asks for %s bar, and so much leaves little room to rise."
+                        : "Filled to %s bar; the height asks for %s bar.", cold, least),
+                Figures.sum("0.1 x %s m + 0.3 bar = %s bar", height, least)));
     }
 
     private static Optional<WorkedOut> safetyMargin(Job job) {
@@ -141,15 +98,24 @@ public final class VesselWorkings {
             return Optional.empty();
         }
         double hot = Figures.get(job, "pressure-hot-bar");
-        double margin = SealedSystem.safetyValveMarginBar(hot, SAFETY_VALVE_BAR);
-        return Optional.of(WorkedOut.figure(margin <= 0 ? FAIL : margin < KEPT_UNDER_BAR ? WARN : PASS, Figures.sum(
-                "Hot, the gauge stands %s bar under the safety valve.", margin), Figures.sum("%s - %s = %s bar", SAFETY_VALVE_BAR, hot, margin)));
+        double margin = SealedSystem.safetyValveMarginBar(hot, HotGauge.SAFETY_VALVE_BAR);
+        String sum = Figures.sum("%s - %s = %s bar", HotGauge.SAFETY_VALVE_BAR, hot, margin);
+        if (margin <= 0) {
+            return Optional.of(WorkedOut.figure(FAIL, Figures.sum("Hot, the gauge stands at %s bar and the usual safety valve lifts at %s.",
+                    hot, HotGauge.SAFETY_VALVE_BAR), sum));
+        }
+        return Optional.of(WorkedOut.figure(margin < HotGauge.KEPT_UNDER_BAR ? WARN : PASS,
+                Figures.sum("Hot, the gauge stands %s bar under the safety valve.", margin), sum));
     }
 
-    /** Expected gauge pressure at each temperature for a sound vessel, to draw as a line; empty without the readings it needs. */
+    /**
+     * Expected gauge pressure at each temperature, 15 to 120 degrees C, for a sound vessel, to draw as a line; empty without
+     * the readings it needs. A temperature beyond either end is taken as that end.
+     */
     public static Optional<PressureLine> line(Job job) {
-        return read(job).map(c -> new PressureLine(COLD_CELSIUS, c.coldBar(), c.hotCelsius(), c.hotBar(), SAFETY_VALVE_BAR,
-                t -> SealedSystem.hotPressureBar(new Vessel(c.vesselLitres(), c.chargeBar()), c.coldBar(), c.litres().likely(),
-                        Water.expansionFraction(COLD_CELSIUS, Math.max(COLD_CELSIUS, t)))));
+        return HotGauge.of(job).map(g -> new PressureLine(HotGauge.COLD_CELSIUS, g.coldBar(), g.hotCelsius(), g.hotBar(),
+                HotGauge.SAFETY_VALVE_BAR, t -> SealedSystem.hotPressureBar(new Vessel(g.vesselLitres(), g.soundChargeBar()), g.coldBar(),
+                        g.litres().likely(), Water.expansionFraction(HotGauge.COLD_CELSIUS,
+                                Math.min(MOST_CELSIUS, Math.max(HotGauge.COLD_CELSIUS, t))))));
     }
 }

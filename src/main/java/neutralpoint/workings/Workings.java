@@ -19,11 +19,10 @@ public final class Workings {
      */
     public static List<WorkedOut> of(Job job, List<SurveyedRadiator> survey) {
         List<WorkedOut> out = new ArrayList<>(SurveyWorkings.of(survey));
-        if (!job.answers().isEmpty()) {
-            out.addAll(VentWorkings.of(job));
-            out.addAll(VesselWorkings.of(job));
-            out.addAll(FlowWorkings.of(job));
-        }
+        BalanceWorkings.of(job, survey).ifPresent(out::add);
+        out.addAll(VentWorkings.of(job));
+        out.addAll(VesselWorkings.of(job));
+        out.addAll(FlowWorkings.of(job));
         return List.copyOf(out);
     }
 }

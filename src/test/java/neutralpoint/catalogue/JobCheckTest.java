@@ -81,4 +81,15 @@ class JobCheckTest {
                 .isThrownBy(() -> read("pressure-cold-bar", "\"" + "9".repeat(400) + " psi\""))
                 .withMessageContaining("a plausible reading lies between 0 and 6 bar");
     }
+
+    @Test
+    void twoReadingsThatCannotBothBeRightAreRefused() {
+        String says = "test, line 2: \"pressure-hot-bar\" at 0.8 bar cannot lie below \"pressure-cold-bar\" at 1.2 bar; read both again.";
+        assertThatExceptionOfType(BadInput.class).isThrownBy(() -> Shared.job(
+                "{\n\"findings\": {\"pressure-cold-bar\": 1.2, \"pressure-hot-bar\": 0.8}}")).withMessage(says);
+        assertThatExceptionOfType(BadInput.class).as("whichever was read first").isThrownBy(() -> Shared.job(
+                "{\n\"findings\": {\"pressure-hot-bar\": 0.8, \"pressure-cold-bar\": 1.2}}")).withMessage(says);
+        assertThat(Shared.job("{\"findings\": {\"pressure-cold-bar\": 1.2, \"pressure-hot-bar\": 1.2}}").answers()).hasSize(2);
+        assertThat(Shared.job("{\"findings\": {\"pressure-cold-bar\": \"not-checked\", \"pressure-hot-bar\": 0.8}}").answers()).hasSize(2);
+    }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
@@ -17,6 +18,8 @@ import neutralpoint.catalogue.Option;
 import neutralpoint.consult.Lookahead;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
+import neutralpoint.job.Radiator;
+import neutralpoint.job.Temperatures;
 import neutralpoint.rulebase.Assessment;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -255,6 +258,38 @@ class CalloutTest {
         assertThat(screen.after("standing")).contains("Course so far: Full flush.");
         assertThat(String.join("\n", screen.after("reasons"))).contains(chief.cause().title(),
                 chief.evidence().get(0).rule().says(), chief.evidence().get(0).rule().because());
+    }
+
+    @Test
+    void aHotPressureUnderTheColdOneIsRefused() {
+        Job job = consult("none", "7", "ask pressure-cold-bar", "1.2", "ask pressure-hot-bar", "0.8");
+
+        assertThat(screen.after("0.8")).first().isEqualTo("your answer: \"pressure-hot-bar\" at 0.8 bar cannot lie below "
+                + "\"pressure-cold-bar\" at 1.2 bar; read both again.");
+        assertThat(job.answer("pressure-cold-bar")).as("what was answered is kept").contains(new Answer.Reading(1.2, "bar"));
+        assertThat(job.isAnswered("pressure-hot-bar")).isFalse();
+        assertThat(screen.headings()).as("and the question is asked again").last().isEqualTo(ask("pressure-hot-bar"));
+    }
+
+    @Test
+    void aColdPressureOverTheHotOneIsRefusedAndTheEarlierOneKept() {
+        Job job = consult("none", "7", "ask pressure-cold-bar", "1.2", "ask pressure-hot-bar", "1.8", "change pressure-cold-bar", "2.4");
+
+        assertThat(screen.after("2.4")).first().asString().endsWith("read both again.");
+        assertThat(job.answer("pressure-cold-bar")).contains(new Answer.Reading(1.2, "bar"));
+        assertThat(saved().answer("pressure-cold-bar")).contains(new Answer.Reading(1.2, "bar"));
+    }
+
+    @Test
+    void supposingWithReadingsLeavesNoTrace() {
+        Job read = Job.begin("test").withRadiators(Stream.of("hall", "lounge", "study", "bath").map(name ->
+                new Radiator(name, "ground").withTemperatures(Temperatures.of(66, 47, 70, 44))).toList());
+        Job job = consult(read, "none", "7", "filling-loop", "suppose cylinder", "leave");
+
+        assertThat(screen.after("suppose cylinder")).first().asString().endsWith("Nothing has been recorded.");
+        assertThat(job.answers().keySet()).containsExactly("red-lines", "complaint", "heating-filled-by");
+        assertThat(saved()).isEqualTo(job);
+        assertThat(job.radiators()).isEqualTo(read.radiators());
     }
 
     @Test

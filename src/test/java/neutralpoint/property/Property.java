@@ -37,7 +37,7 @@ record Property(String name, Predicate<Assessment> speaksOf, BiConsumer<Assessme
         }
     }
 
-    /** Leaves out answers and radiators one after another as long as the property stays broken. */
+    /** Leaves out answers, radiators and the gauge log one after another as long as the property stays broken. */
     Assessment smallest(Assessment broken, long seed) {
         for (String finding : broken.job().answers().keySet()) {
             Assessment smaller = Shared.ASSESSOR.assess(broken.job().without(finding));
@@ -45,8 +45,8 @@ record Property(String name, Predicate<Assessment> speaksOf, BiConsumer<Assessme
                 return smallest(smaller, seed);
             }
         }
-        Job bare = broken.job().withRadiators(List.of());
+        Job bare = broken.job().withRadiators(List.of()).withGauge(List.of());
         Assessment without = Shared.ASSESSOR.assess(bare);
-        return !broken.job().radiators().isEmpty() && speaksOf.test(without) && isBrokenBy(without, seed) ? without : broken;
+        return !bare.equals(broken.job()) && speaksOf.test(without) && isBrokenBy(without, seed) ? without : broken;
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import neutralpoint.Shared;
+import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.job.Answer;
@@ -19,6 +20,8 @@ final class RandomCallouts {
     private static final int MOST_RADIATORS = 40;
     private static final int A_FEW = 6;
     private static final int SOME = 25;
+    /** One call-out in so many comes with readings. */
+    private static final int READ_ONE_IN = 3;
     private static final List<String> FLOORS = List.of("ground", "first", "second", "unknown");
 
     private RandomCallouts() {}
@@ -35,7 +38,19 @@ final class RandomCallouts {
         if (random.nextBoolean()) {
             answers.put(Catalogue.RED_LINES, new Answer.Several(List.of()));
         }
-        return Job.begin("random-" + number).withAnswers(answers).withRadiators(radiators);
+        Job job = Job.begin("random-" + number).withAnswers(answers).withRadiators(radiators);
+        return random.nextInt(READ_ONE_IN) == 0 ? RandomReadings.possible(read(job, random)) : job;
+    }
+
+    /** The same call-out with instruments in hand: temperatures, the gauge over time and figures. */
+    private static Job read(Job job, Random random) {
+        Job more = job.withRadiators(RandomReadings.radiators(random)).withGauge(RandomReadings.gauge(random));
+        for (Finding f : Shared.CATALOGUE.findings().values()) {
+            if (f.type() == AnswerType.NUMBER && random.nextBoolean()) {
+                more = more.with(f.id(), answer(f, more.radiators(), random));
+            }
+        }
+        return more;
     }
 
     private static List<Radiator> radiators(Random random) {
@@ -50,7 +65,7 @@ final class RandomCallouts {
         return switch (finding.type()) {
             case YES_NO, ONE_OF -> new Answer.One(any(finding.optionIds(), random));
             case SEVERAL_OF -> new Answer.Several(finding.optionIds().stream().filter(o -> random.nextInt(4) == 0).toList());
-            case NUMBER -> new Answer.Reading(reading(finding, random), finding.unit());
+            case NUMBER -> new Answer.Reading(RandomReadings.within(finding.lowest(), finding.highest(), random), finding.unit());
             case PER_RADIATOR -> radiators.isEmpty() ? Answer.NOT_CHECKED : table(finding, radiators, random);
         };
     }
@@ -60,16 +75,6 @@ final class RandomCallouts {
         radiators.subList(0, 1 + random.nextInt(radiators.size()))
                 .forEach(r -> choices.put(r.name(), any(finding.optionIds(), random)));
         return new Answer.ByRadiator(choices);
-    }
-
-    /** To one decimal place, the two ends of the range among them. */
-    private static double reading(Finding finding, Random random) {
-        return switch (random.nextInt(10)) {
-            case 0 -> finding.lowest();
-            case 1 -> finding.highest();
-            default -> Math.min(finding.highest(), Math.max(finding.lowest(),
-                    Math.rint(10 * (finding.lowest() + random.nextDouble() * (finding.highest() - finding.lowest()))) / 10));
-        };
     }
 
     static boolean isUnfinished(Job job) {

@@ -66,7 +66,7 @@ class ReadingsTest {
     void theSameGaugeWithASoundChargeIsAVesselTheWaterDoesNotReach() {
         Assessment a = assess(house("sparrow-hill").with("vessel-charge-bar", new Answer.Reading(1, "bar")));
         assertThat(found(a, "vessel-worked-out")).isEqualTo(new Answer.One("too-small"));
-        assertThat(said(a, "vessel-worked-out")).endsWith("Its charge is right, so water does not reach all of it.");
+        assertThat(said(a, "vessel-worked-out")).endsWith("Its charge is there, so water does not reach all of it.");
         assertThat(chief(a)).isEqualTo("vessel-too-small-or-branch-blocked");
     }
 
@@ -76,7 +76,7 @@ class ReadingsTest {
         Assessment a = assess(house("harrier-court"));
         assertThat(found(a, "vessel-worked-out")).isEqualTo(new Answer.One("too-small"));
         assertThat(said(a, "vessel-worked-out"))
-                .isEqualTo("Hot gauge 2.9 bar; a sound vessel of 12 litres would show 4.93 bar. It is too small for this much water.");
+                .isEqualTo("Hot gauge 2.9 bar; a sound vessel of 12 litres would lift the safety valve. It is too small for this much water.");
         assertThat(chief(a)).isEqualTo("vessel-too-small-or-branch-blocked");
     }
 

@@ -1,0 +1,113 @@
+package neutralpoint.workings;
+
+import static neutralpoint.workings.WorkedOut.Grade.NOTE;
+import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import neutralpoint.hydronics.BoilerKind;
+import neutralpoint.hydronics.RadiatorType;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Body;
+import neutralpoint.job.Job;
+import neutralpoint.job.Radiator;
+import org.junit.jupiter.api.Test;
+
+/** How much water the heating holds: measured, added up, or by rule of thumb, and always with its doubt. */
+class SystemLitresTest {
+
+    private static SystemLitres litres(Job job) {
+        return SystemLitres.of(job).orElseThrow();
+    }
+
+    @Test
+    void aMeasuredContentIsTaken() {
+        assertThat(SystemLitres.shown(litres(Given.with(Given.panels(8, "type-11", 600, 1000), "system-content-litres", 92)).litres()))
+                .isEqualTo("92 litres");
+    }
+
+    @Test
+    void sizedRadiatorsAreAddedUp() {
+        // A panel of 1 m: 0.45 + 4.7 x 0.6 = 3.27 litres, give or take 15 %. Ten: 32.7; pipes 10 x 1.4 = 14; the boiler some 2.
+        SystemLitres s = litres(Given.panels(10, "type-11", 600, 1000));
+        double boiler = BoilerKind.WALL_HUNG_LOW_CONTENT.litres().likely();
+        assertThat(s.litres().likely()).isCloseTo(32.7 + 14 + boiler, within(0.001));
+        assertThat(s.litres().low()).isLessThan(32.7 * 0.85 + 8 + boiler + 0.001);
+        assertThat(s.litres().high()).isGreaterThan(32.7 * 1.15 + 24 + boiler - 0.001);
+        assertThat(s.sums()).hasSize(13).first().asString().startsWith("radiator room 0: 3.27 litres");
+    }
+
+    @Test
+    void aCylinderHasACoil() {
+        Job job = Given.panels(10, "type-11", 600, 1000);
+        assertThat(litres(job.with("hot-water-made-by", new Answer.One("cylinder"))).litres().likely()
+                - litres(job).litres().likely()).as("2 to 6 litres").isCloseTo(4, within(1e-9));
+    }
+
+    @Test
+    void anOilBoilerHoldsMoreThanOneOnTheWall() {
+        Job job = Given.panels(10, "type-11", 600, 1000);
+        assertThat(litres(job.with("heat-source", new Answer.Several(List.of("oil-boiler")))).litres().likely())
+                .isGreaterThan(litres(job).litres().likely() + 10);
+    }
+
+    @Test
+    void radiatorsOfUnknownSizeAreCounted() {
+        // 10 litres for each of 8 and 10 for the boiler, a quarter either way.
+        Job job = Job.begin("test").withRadiators(Given.panels(8, "type-11", 600, 1000).radiators().stream()
+                .map(r -> new Radiator(r.name(), r.floor())).toList());
+        assertThat(SystemLitres.shown(litres(job).litres())).isEqualTo("90 litres (67.5 to 112.5)");
+    }
+
+    @Test
+    void oneRadiatorOfUnknownSizeLeavesTheCount() {
+        List<Radiator> radiators = new ArrayList<>(Given.panels(7, "type-11", 600, 1000).radiators());
+        radiators.add(new Radiator("hall", "ground"));
+        assertThat(litres(Job.begin("test").withRadiators(radiators)).litres().likely()).isEqualTo(90);
+    }
+
+    @Test
+    void theBoilersSizeContradictsACountThatLeftSomethingOut() {
+        // 24 kW wants 144 to 264 litres; ten panels and their pipes make some 50.
+        Job job = Given.panels(10, "type-11", 600, 1000);
+        assertThat(Given.saying(job, "The heating holds").grade()).isEqualTo(NOTE);
+        assertThat(Given.saying(Given.with(job, "boiler-output-kw", 24), "The heating holds").grade()).isEqualTo(WARN);
+        assertThat(Given.saying(Given.with(job, "boiler-output-kw", 24), "The heating holds").says())
+                .endsWith("The boiler's size suggests otherwise.");
+        // 6 kW: 36 to 66 litres.
+        assertThat(Given.saying(Given.with(job, "boiler-output-kw", 6), "The heating holds").grade()).isEqualTo(NOTE);
+    }
+
+    @Test
+    void twoRadiatorsAreNoHouse() {
+        assertThat(SystemLitres.of(Given.panels(2, "type-11", 600, 1000))).isEmpty();
+        assertThat(SystemLitres.of(Given.panels(3, "type-11", 600, 1000))).isPresent();
+    }
+
+    @Test
+    void norIsAHotel() {
+        assertThat(SystemLitres.of(Given.panels(201, "type-11", 600, 1000))).isEmpty();
+        assertThat(SystemLitres.of(Given.panels(40, "column-4", 2500, 6000))).as("some 26 000 litres").isEmpty();
+    }
+
+    @Test
+    void aRadiatorMayHangInTheBoilerRoom() {
+        Job job = Given.house(named("boiler"), named("pipes"), named("cylinder coil")).with("hot-water-made-by", new Answer.One("cylinder"));
+        assertThat(litres(job).sums()).anyMatch(s -> s.startsWith("boiler:")).anyMatch(s -> s.startsWith("radiator boiler:"));
+    }
+
+    private static Radiator named(String name) {
+        return Given.sized(new Radiator(name, "ground"), "type-22", 600, 1200);
+    }
+
+    @Test
+    void everyKindOfRadiatorInTheTableHoldsWater() {
+        for (String type : Body.TYPES) {
+            double fewest = litres(Given.panels(3, type, 100, 100)).litres().likely();
+            assertThat(litres(Given.panels(3, type, 600, 1000)).litres().likely()).as(type).isGreaterThan(fewest);
+        }
+        assertThat(Body.TYPES).hasSameSizeAs(RadiatorType.values());
+    }
+}
