@@ -173,7 +173,8 @@ public final class RuleAudit {
     }
 
     private void unpaired(RuleText rule, String word, String counterpart) {
-        rule.conclusion().given(word).stream().filter(thing -> rules.stream().noneMatch(r -> r.conclusion().given(counterpart).contains(thing)))
+        rule.conclusion().given(word).stream()
+                .filter(thing -> rules.stream().noneMatch(r -> r.conclusion().given(counterpart).contains(thing)))
                 .forEach(thing -> fault(rule.where(), rule.id() + ": " + word + " the " + thing + ", and no rule " + counterpart + " it."));
     }
 

@@ -52,7 +52,8 @@ final class Itinerary {
     private void check(Step step) {
         step.heatsToCelsius().ifPresent(celsius -> {
             if (!(celsius < TOO_HOT_CELSIUS)) {
-                throw new IllegalStateException("the step " + step.id() + " heats the water to " + celsius + " °C; it must stay under 80 °C.");
+                throw new IllegalStateException("the step " + step.id() + " heats the water to " + celsius
+                        + " °C; it must stay under 80 °C.");
             }
         });
         if (boilerMayFire && Stage.of(step).letsWaterOut()) {

@@ -35,6 +35,8 @@ class RuleAuditTest {
     @CsvSource(delimiter = '|', textBlock = """
             a rule no case fires        | 0 | Evidence.supports(\\"pump-seized\\", GOOD, $x) | Trial speaks well for a seized pump. | no case fires it
             a rule every case fires     | 9 | Evidence.supports(\\"pump-seized\\", GOOD, $x) | Trial speaks well for a seized pump. | every case fires it
+            a closure left closed       | 1 | Step.called(\\"a\\").in(\\"isolate\\").closes(\\"open vent\\") | Cap it. | closes the open vent, and no rule reopens it
+            a reopening of nothing      | 1 | Step.called(\\"a\\").in(\\"isolate\\").reopens(\\"open vent\\") | Uncap it. | reopens the open vent, and no rule closes it
             a sentence of another grade | 1 | Evidence.supports(\\"pump-seized\\", GOOD, $x) | Trial speaks strongly for it.        | should say "well for"
             a rule turned round         | 1 | Evidence.against(\\"pump-seized\\", GOOD, $x)  | Trial speaks well for a seized pump. | should say "well against"
             a sign that settles nothing | 1 | Evidence.settles(\\"pump-seized\\", $x)        | Trial rules out a seized pump.       | should say "settles?"
