@@ -28,7 +28,7 @@ public final class WorkPlanCompare {
     public static String of(List<String> names, WorkPlan one, WorkPlan other, Catalogue catalogue, int width) {
         WorkPlanCompare c = new WorkPlanCompare(width);
         c.row("", names.get(0), names.get(1));
-        c.row("course", course(one, catalogue), course(other, catalogue));
+        c.row("course", WorkPlanWords.course(one, catalogue), WorkPlanWords.course(other, catalogue));
         c.row("may be done", one.refusal().map(r -> "no: " + r.because()).orElse("yes"), other.refusal().map(r -> "no: " + r.because()).orElse("yes"));
         c.row("why", why(one), why(other));
         c.row("steps", String.valueOf(one.steps().size()), String.valueOf(other.steps().size()));
@@ -49,10 +49,6 @@ public final class WorkPlanCompare {
 
     private static Optional<Figure> figure(WorkPlan plan, String id) {
         return plan.figures().stream().filter(f -> f.id().equals(id)).findFirst();
-    }
-
-    private static String course(WorkPlan plan, Catalogue catalogue) {
-        return catalogue.course(plan.course()).title() + plan.method().map(m -> ", by " + WorkPlanWords.method(catalogue, m)).orElse("");
     }
 
     private static String why(WorkPlan plan) {

@@ -22,8 +22,7 @@ public final class WorkPlanMarkdown {
         line("# Work plan: " + escaped(plan.assessment().job().id()));
         plan.assessment().stops().forEach(s -> line("\n**STOP: " + escaped(s.title()) + ".** " + escaped(s.action())));
         line("\n- System: " + escaped(plan.assessment().arrangement().inWords()));
-        line("- Course: " + escaped(catalogue.course(plan.course()).title())
-                + plan.method().map(m -> ", by " + escaped(WorkPlanWords.method(catalogue, m))).orElse(""));
+        line("- Course: " + escaped(WorkPlanWords.course(plan, catalogue)));
         plan.refusal().ifPresent(r -> {
             line("\n## No cleanse is planned here\n\n" + escaped(r.because()) + "\n");
             r.first().forEach(f -> line("- First: " + escaped(f)));

@@ -34,7 +34,7 @@ public final class WorkPlanText {
         });
         line("Job: " + plan.assessment().job().id(), "");
         line("System: " + plan.assessment().arrangement().inWords(), "");
-        line("Course: " + catalogue.course(plan.course()).title() + plan.method().map(m -> ", by " + WorkPlanWords.method(catalogue, m)).orElse(""), "");
+        line("Course: " + WorkPlanWords.course(plan, catalogue), "");
         plan.refusal().ifPresent(r -> {
             heading("No cleanse is planned here");
             line(r.because(), "");

@@ -22,6 +22,7 @@ import neutralpoint.rulebase.Assessor;
  */
 public record WorkPlan(Assessment assessment, String course, Optional<String> method, Optional<Refusal> refusal, List<PlanStep> steps,
         Quantities quantities, DayPlan day, PlanLists lists) {
+    private static final String NOTHING_DONE = "refer";
     /** The step in which radiators are run to the drain one after another; it takes as long as they do. */
     private static final String RADIATORS_CLEARED = "radiators-cleared";
     /** Opening and shutting one radiator's valves. Common practice, no source. */
@@ -38,16 +39,23 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         Job known = planned.draft().assessment().known();
         Optional<String> used = planned.draft().method().filter(Predicate.not(String::isBlank));
         Set<String> traits = planned.draft().layout().traits();
-        Scope scope = new Scope(planned.draft().course(), used.orElse(""), traits);
+        // Where nothing is planned, nothing is brought, dosed or drained for it either.
+        Scope scope = planned.steps().isEmpty() ? new Scope(NOTHING_DONE, "", traits)
+                : new Scope(planned.draft().course(), used.orElse(""), traits);
         Quantities quantities = Quantities.of(known, scope);
         DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());
         return new WorkPlan(planned.draft().assessment(), planned.draft().course(), used, planned.refusal(), planned.steps(),
                 quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities));
     }
 
+    /** True where a cleanse is refused and no other work of this house comes first. */
+    public boolean isNothingPlanned() {
+        return refusal.isPresent() && steps.isEmpty();
+    }
+
     /** Every figure of the plan, the clock's last. */
     public List<Figure> figures() {
-        return steps.isEmpty() ? quantities.figures() : Stream.concat(quantities.figures().stream(), day.figures().stream()).toList();
+        return steps.isEmpty() ? List.of() : Stream.concat(quantities.figures().stream(), day.figures().stream()).toList();
     }
 
     /** How long a step takes in this house. */

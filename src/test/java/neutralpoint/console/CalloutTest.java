@@ -347,4 +347,13 @@ class CalloutTest {
     private static String ask(String finding) {
         return Shared.CATALOGUE.finding(finding).ask();
     }
+
+    /** Drawn and planned at any question, and the question then still waits. */
+    @Test
+    void theSystemIsDrawnAndTheWorkPlannedAtAnyQuestion() {
+        consult("none", "radiators-cold-at-base", "loft-tank", "cylinder", "arrangement", "workplan", "leave");
+
+        assertThat(String.join("\n", screen.after("arrangement"))).contains("NEUTRAL POINT", "IF OPEN-VENTED");
+        assertThat(String.join("\n", screen.after("workplan"))).contains("No cleanse is planned here", "A cleanse may be planned when");
+    }
 }
