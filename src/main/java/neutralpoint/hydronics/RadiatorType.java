@@ -4,9 +4,9 @@ package neutralpoint.hydronics;
  * Kinds of radiator, panels by their EN 442 number: the first figure counts panels, the second the rows of fins.
  *
  * <p>Water and output per metre of length are straight lines over height: a part for the headers, and a part that grows
- * with the height. Panel water is fitted to published records of types 11, 21 and 22 at 300 to 600 mm (5.2 to 6.1 litres
- * per square metre of panel face), so other heights are an extension. Each line says where it is from and how far out
- * it may be.
+ * with the height. Panel water is fitted to published records of types 11, 21 and 22 at 300 to 600 mm (5.2 to 6.1
+ * litres per square metre of panel face), so other heights are an extension. Each line says where it is from and how
+ * far out it may be.
  */
 public enum RadiatorType {
     /** One panel, no fins. Output from memory. */
