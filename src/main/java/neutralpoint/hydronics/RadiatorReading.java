@@ -42,7 +42,10 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
         REVERSED,
         /** The top is more than 5 K under the base. */
         GAS_AT_TOP,
-        /** The tails differ by more than 20 K. A body that is restricted as well shows in its blocked share. */
+        /**
+         * The tails differ by more than 20 K; a system balanced to 20 K for condensing lies on the edge of it. A body
+         * that is restricted as well shows in its blocked share.
+         */
         STARVED,
         /** The base is more than 10 K under the top, and colder than the water leaving, where that was read. */
         BASE_RESTRICTED,
