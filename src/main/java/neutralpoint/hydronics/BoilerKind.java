@@ -1,6 +1,6 @@
 package neutralpoint.hydronics;
 
-/** Boilers by how much heating water stands in them. All figures from memory of data plates; common practice, no source. */
+/** Boilers by how much heating water stands in them. All figures from memory of data plates. */
 public enum BoilerKind {
     /** Wall-hung with a small exchanger: every combination boiler and nearly every one made to be condensing. */
     WALL_HUNG_LOW_CONTENT(1, 2.5, 4),

@@ -28,7 +28,8 @@ public final class Content {
     }
 
     /**
-     * Water in a length of tube, flow and return counted separately. The length is the guess; the bore is taken as given.
+     * Water in a length of tube, flow and return counted separately. The length is the guess; the bore is taken
+     * as given.
      *
      * @param metres 0 to 10 000
      */
@@ -50,7 +51,8 @@ public final class Content {
      * @param widthMillimetres      inside, 100 to 3000
      * @param waterDepthMillimetres 0 to 2000; cold, it should only just float the ball
      */
-    public static double cisternLitres(double lengthMillimetres, double widthMillimetres, double waterDepthMillimetres) {
+    public static double cisternLitres(double lengthMillimetres, double widthMillimetres,
+            double waterDepthMillimetres) {
         return Bounds.within("The cistern's length in millimetres", lengthMillimetres, 100, 3000)
                 * Bounds.within("The cistern's width in millimetres", widthMillimetres, 100, 3000)
                 * Bounds.within("The depth of water in millimetres", waterDepthMillimetres, 0, 2000) / 1e6;

@@ -12,7 +12,8 @@ public record ContentCheck(Range countedLitres, ContentRule rule) {
 
     /** The outcome in one sentence. */
     public String inWords() {
-        String compared = String.format(Locale.ROOT, "the parts add up to %.0f to %.0f litres, and %s makes %.0f to %.0f",
+        String compared = String.format(Locale.ROOT,
+                "the parts add up to %.0f to %.0f litres, and %s makes %.0f to %.0f",
                 countedLitres.low(), countedLitres.high(), rule.inWords(), rule.litres().low(), rule.litres().high());
         return agrees() ? "They agree: " + compared + "."
                 : "They disagree: " + compared + "; look for a part left out or counted twice.";

@@ -9,7 +9,7 @@ package neutralpoint.hydronics;
 public record ContentRule(String inWords, Range litres) {
     /** Whole-system litres to a panel. Source: public worked example (VOL-01). */
     public static final double LITRES_PER_PANEL = 7;
-    /** Whole-system litres to a radiator, the boiler apart. Source: a fitter's answer in a public newsgroup (VOL-02). */
+    /** Whole-system litres to a radiator, the boiler apart. Source: a fitter's public answer (VOL-02). */
     public static final double LITRES_PER_RADIATOR = 10;
     /** What a modern boiler adds to those (VOL-02). */
     public static final double LITRES_PER_BOILER = 10;

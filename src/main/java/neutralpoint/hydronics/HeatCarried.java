@@ -2,7 +2,7 @@ package neutralpoint.hydronics;
 
 /**
  * Heat that flowing water carries: watts = flow x density x heat capacity x drop. Any of the three follows from the
- * other two. The short forms take the water as it is near 65 degrees C, right to 1.5 % of the flow from 30 to 85; the
+ * other two. The short forms take the water as it is near 65 degrees C, right to 1.6 % from 30 to 85; the
  * long forms take the water's own figures.
  */
 public final class HeatCarried {
@@ -20,15 +20,16 @@ public final class HeatCarried {
      * Heat given up by water that cools.
      *
      * @param flowLitresPerMinute 0 to 10 000
-     * @param dropKelvin          0 to 110
+     * @param dropKelvin          0 to 120
      * @param kilogramsPerLitre   0.9 to 1.2
      * @param kilojoulesPerKilogramKelvin 3 to 4.5
      */
     public static double watts(double flowLitresPerMinute, double dropKelvin, double kilogramsPerLitre,
             double kilojoulesPerKilogramKelvin) {
         Bounds.within("The flow in litres per minute", flowLitresPerMinute, 0, 10_000);
-        Bounds.within("The drop in kelvin", dropKelvin, 0, 110);
-        return flowLitresPerMinute * dropKelvin * wattsPerLitreMinuteKelvin(kilogramsPerLitre, kilojoulesPerKilogramKelvin);
+        Bounds.within("The drop in kelvin", dropKelvin, 0, 120);
+        return flowLitresPerMinute * dropKelvin
+                * wattsPerLitreMinuteKelvin(kilogramsPerLitre, kilojoulesPerKilogramKelvin);
     }
 
     /** The same for water near 65 degrees C. */
@@ -40,14 +41,14 @@ public final class HeatCarried {
      * The flow that gives up so much heat over a drop.
      *
      * @param watts      0 to 1 000 000
-     * @param dropKelvin 0.1 to 110
+     * @param dropKelvin 0.1 to 120
      * @param kilogramsPerLitre 0.9 to 1.2
      * @param kilojoulesPerKilogramKelvin 3 to 4.5
      */
     public static double flowLitresPerMinute(double watts, double dropKelvin, double kilogramsPerLitre,
             double kilojoulesPerKilogramKelvin) {
         Bounds.within("The heat in watts", watts, 0, MOST_WATTS);
-        Bounds.within("The drop in kelvin", dropKelvin, 0.1, 110);
+        Bounds.within("The drop in kelvin", dropKelvin, 0.1, 120);
         return watts / dropKelvin / wattsPerLitreMinuteKelvin(kilogramsPerLitre, kilojoulesPerKilogramKelvin);
     }
 
@@ -56,7 +57,7 @@ public final class HeatCarried {
         return flowLitresPerMinute(watts, dropKelvin, KILOGRAMS_PER_LITRE, KILOJOULES_PER_KILOGRAM_KELVIN);
     }
 
-    /** The flow a boiler's whole output wants: {@code boilerKilowatts} 0 to 1000, {@code dropKelvin} 0.1 to 110. */
+    /** The flow a boiler's whole output wants: {@code boilerKilowatts} 0 to 1000, {@code dropKelvin} 0.1 to 120. */
     public static double systemFlowLitresPerMinute(double boilerKilowatts, double dropKelvin) {
         return flowLitresPerMinute(boilerKilowatts * 1000, dropKelvin);
     }

@@ -7,7 +7,7 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * the radiator's exponent. The rating regime is flow 75, return 65, room 20 degrees C.
  */
 public final class HeatOutput {
-    /** The exponent to use where a radiator's own is not known (EN 442 practice; published records run 1.22 to 1.33). */
+    /** The exponent to use where a radiator's own is not known (EN 442; published records run 1.22 to 1.33). */
     public static final double USUAL_EXPONENT = 1.3;
 
     private static final double RATED_KELVIN = 50;
@@ -35,7 +35,7 @@ public final class HeatOutput {
 
     /**
      * Arithmetic mean of flow and return, over the room: what EN 442 ratings go by. Right while return over room is
-     * more than 0.7 of flow over room; below that the logarithmic mean is nearer.
+     * more than 0.7 of flow over room (from memory); below that the logarithmic mean is nearer.
      *
      * @param flowCelsius   from the return to 110
      * @param returnCelsius from the room to the flow
@@ -70,7 +70,7 @@ public final class HeatOutput {
                 .times(factor(deltaTKelvin(flowCelsius, returnCelsius, roomCelsius), type.exponent()));
     }
 
-    /** Output in watts by the logarithmic mean, which also holds for a starved radiator; the rating point is the same. */
+    /** Output in watts by the logarithmic mean, which holds for a starved radiator too. The rating stays the same. */
     public static Range wattsByLogMean(RadiatorType type, double heightMillimetres, double lengthMillimetres,
             double flowCelsius, double returnCelsius, double roomCelsius) {
         return Content.radiatorWattsAt50Kelvin(type, heightMillimetres, lengthMillimetres)
@@ -95,7 +95,7 @@ public final class HeatOutput {
         checkedExponent(exponent);
         Bounds.within("The room in degrees C", roomCelsius, -5, 40);
         Bounds.within("The flow in degrees C", flowCelsius, roomCelsius + 1, 110);
-        // At the room's temperature it would give nothing, at the flow's it would be brought nothing: one balance between.
+        // A return at the room's temperature would give nothing, at the flow's bring nothing: one balance lies between.
         return new BrentSolver(1e-12, 1e-7, 1e-12).solve(1000,
                 t -> wattsAt50Kelvin * logFactor(flowCelsius, t, roomCelsius, exponent)
                         - HeatCarried.watts(flowLitresPerMinute, flowCelsius - t), roomCelsius, flowCelsius);

@@ -42,7 +42,10 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
         REVERSED,
         /** The top is more than 5 K under the base. */
         GAS_AT_TOP,
-        /** The tails differ by more than 20 K. A body that is restricted as well shows in its blocked share. */
+        /**
+         * The tails differ by more than 20 K; a system balanced to 20 K for condensing lies on the edge of it. A body
+         * that is restricted as well shows in its blocked share.
+         */
         STARVED,
         /** The base is more than 10 K under the top, and colder than the water leaving, where that was read. */
         BASE_RESTRICTED,
@@ -64,7 +67,7 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
         returnTailCelsius.ifPresent(t -> Bounds.within("The return tail in degrees C", t, -5, 110));
         Bounds.within("The room in degrees C", roomCelsius, -5, 110);
         if (flowTailCelsius.isPresent()) {
-            double feed = Math.max(flowTailCelsius.getAsDouble(), returnTailCelsius.orElse(flowTailCelsius.getAsDouble()));
+            double feed = Math.max(flowTailCelsius.getAsDouble(), returnTailCelsius.orElse(-5));
             refuseHotter("top", topCelsius, feed);
             refuseHotter("base", baseCelsius, feed);
         }
@@ -79,7 +82,8 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
 
     /** The face alone, where the tails cannot be reached. */
     public static RadiatorReading ofFace(double topCelsius, double baseCelsius, double roomCelsius) {
-        return new RadiatorReading(topCelsius, baseCelsius, OptionalDouble.empty(), OptionalDouble.empty(), roomCelsius);
+        return new RadiatorReading(topCelsius, baseCelsius, OptionalDouble.empty(), OptionalDouble.empty(),
+                roomCelsius);
     }
 
     /** Top less base; negative when the base is the hotter. */
@@ -174,7 +178,7 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
         return tailDropKelvin().orElse(0) < -REVERSED_KELVIN;
     }
 
-    /** A base no colder than the water leaving is only what a wide drop looks like; unread, it is given no such excuse. */
+    /** A base no colder than the water leaving is what a wide drop looks like; unread, it has no such excuse. */
     private boolean isBaseUnderReturn() {
         return baseCelsius < returnTailCelsius.orElse(Double.POSITIVE_INFINITY) - READING_ERROR_KELVIN;
     }
@@ -185,8 +189,8 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
 
     private static void refuseHotter(String where, double celsius, double feedCelsius) {
         if (celsius > feedCelsius + READING_ERROR_KELVIN) {
-            throw new IllegalArgumentException("The " + where + " of a radiator cannot be hotter than the water that feeds it"
-                    + " by more than the reading error of 3 K: the " + where + " reads " + celsius
+            throw new IllegalArgumentException("The " + where + " of a radiator cannot be hotter than the water that"
+                    + " feeds it by more than the reading error of 3 K: the " + where + " reads " + celsius
                     + " and the hotter tail read " + feedCelsius + "; read both tails again.");
         }
     }

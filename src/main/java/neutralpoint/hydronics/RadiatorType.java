@@ -6,9 +6,9 @@ import java.util.Locale;
  * Kinds of radiator, panels by their EN 442 number: the first figure counts panels, the second the rows of fins.
  *
  * <p>Water and output per metre of length are straight lines over height: a part for the headers, and a part that grows
- * with the height. Panel water is fitted to published records of types 11, 21 and 22 at 300 to 600 mm (5.2 to 6.1 litres
- * per square metre of panel face), so other heights are an extension. Each line says where it is from and how far out
- * it may be.
+ * with the height. Panel water is fitted to published records of types 11, 21 and 22 at 300 to 600 mm (5.2 to 6.1
+ * litres per square metre of panel face), so other heights are an extension. Each line says where it is from and how
+ * far out it may be.
  */
 public enum RadiatorType {
     /** One panel, no fins. Output from memory. */
@@ -30,9 +30,9 @@ public enum RadiatorType {
     /** Four columns deep, cast iron or steel. From memory; the two metals differ widely. */
     COLUMN_4(0, line(2.6, 40, 0.40), line(160, 2570, 0.30), 1.31),
     /** Seam-topped steel pressing with wide waterways. From memory: some four tenths more water than a modern panel. */
-    OLD_SINGLE_PANEL(1, line(0.63, 6.6, 0.35), line(60, 1000, 0.25), 1.28),
+    OLD_SINGLE_PANEL(1, line(0.56, 6.65, 0.35), line(60, 1000, 0.25), 1.28),
     /** Two such pressings close together. From memory. */
-    OLD_DOUBLE_PANEL(2, line(1.26, 13.2, 0.35), line(140, 1550, 0.25), 1.29),
+    OLD_DOUBLE_PANEL(2, line(1.12, 13.3, 0.35), line(140, 1550, 0.25), 1.29),
     /** Ladder of tubes; its length is its width on the wall. From memory. */
     TOWEL_RAIL(0, line(0, 8.5, 0.40), line(0, 920, 0.30), 1.24);
 
@@ -82,7 +82,7 @@ public enum RadiatorType {
     }
 
     private static Line panels(int count) {
-        return line(0.45 * count, 4.7 * count, 0.15);
+        return line(0.40 * count, 4.75 * count, 0.15);
     }
 
     private static Line line(double atNoHeight, double perMetreOfHeight, double share) {

@@ -15,7 +15,8 @@ public record Range(double low, double likely, double high) {
 
     /** @throws IllegalArgumentException if a figure is not finite or they are not in ascending order */
     public Range {
-        if (!Double.isFinite(low) || !Double.isFinite(likely) || !Double.isFinite(high) || low > likely || likely > high) {
+        if (!Double.isFinite(low) || !Double.isFinite(likely) || !Double.isFinite(high)
+                || low > likely || likely > high) {
             throw new IllegalArgumentException("A range must hold finite figures in ascending order, and was "
                     + low + ", " + likely + ", " + high + ".");
         }

@@ -34,7 +34,8 @@ public record SystemContent(List<Part> parts) {
         Set<String> names = new HashSet<>();
         for (Part part : parts) {
             if (!names.add(part.name())) {
-                throw new IllegalArgumentException("Each part must be counted once, and " + part.name() + " is there twice.");
+                throw new IllegalArgumentException(
+                        "Each part must be counted once, and " + part.name() + " is there twice.");
             }
         }
     }

@@ -58,7 +58,8 @@ public record Tube(Material material, double outsideMillimetres, double boreMill
         List<Tube> sizes = material == Material.COPPER ? COPPER : BARRIER_PLASTIC;
         return sizes.stream().filter(t -> t.outsideMillimetres == outsideMillimetres).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("The outside diameter must be one of "
-                        + sizes.stream().map(t -> "" + t.outsideMillimetres).distinct().collect(Collectors.joining(", "))
+                        + sizes.stream().map(t -> "" + t.outsideMillimetres).distinct()
+                                .collect(Collectors.joining(", "))
                         + " mm, and was " + outsideMillimetres + " mm."));
     }
 
