@@ -90,6 +90,30 @@ class SystemDrawingTest {
                 .isEqualTo((int) sketch.order().stream().filter(sketch.unknown()::contains).count());
     }
 
+    /** Up the flow, across, and down the return: the names stand in the order water meets the parts. */
+    @TestFactory
+    Stream<DynamicTest> partsStandInTheOrderWaterMeetsThem() {
+        return systems().stream().map(system -> DynamicTest.dynamicTest(system, () -> {
+            for (int seed = 0; seed < TRIES_EACH; seed++) {
+                Sketch sketch = random(system, new Random(seed));
+                List<String> rows = SystemDrawing.picture(sketch, 80).lines().toList();
+                List<Integer> at = sketch.order().stream().map(part -> rowOf(rows, SystemDrawing.labels(sketch, 80).name(part))).toList();
+                int turn = sketch.order().indexOf(sketch.order().stream().filter(Part::bridges).reduce((a, b) -> b)
+                        .orElse(sketch.order().get(sketch.order().size() - 1)));
+                for (int i = 1; i < at.size(); i++) {
+                    boolean rises = i <= turn;
+                    boolean first = i == turn + 1;
+                    assertThat(rises ? at.get(i - 1) - at.get(i) : first ? 1 : at.get(i) - at.get(i - 1))
+                            .as("seed " + seed + ", " + sketch.order().get(i) + " of " + sketch).isPositive();
+                }
+            }
+        }));
+    }
+
+    private static int rowOf(List<String> rows, String name) {
+        return rows.indexOf(rows.stream().filter(row -> row.contains(name)).findFirst().orElseThrow());
+    }
+
     private static Sketch random(String system, Random random) {
         List<Part> parts = new ArrayList<>(EnumSet.complementOf(EnumSet.of(Part.BOILER)));
         parts.removeIf(part -> random.nextInt(6) == 0);
