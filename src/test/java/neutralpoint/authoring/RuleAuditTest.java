@@ -26,11 +26,6 @@ class RuleAuditTest {
                 .extracting(f -> f.where() + ": " + f.what()).isEmpty();
     }
 
-    @Test
-    void theIndexIsInStep() {
-        assertThat(Path.of("rules/INDEX.md")).as("run: neutralpoint rules index").hasContent(RuleIndex.markdown(Shared.CATALOGUE, RULES));
-    }
-
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             a rule no case fires        | 0 | Evidence.supports(\\"pump-seized\\", GOOD, $x) | Trial speaks well for a seized pump. | no case fires it

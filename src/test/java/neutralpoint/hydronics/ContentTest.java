@@ -157,10 +157,10 @@ class ContentTest {
     @Test
     void sizesThatNoRadiatorHasAreRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> Content.radiatorLitres(RadiatorType.TYPE_11, 99, 1000))
-                .withMessage("The radiator's height in millimetres must be from 100.0 to 2500.0, and was 99.0.");
+                .withMessage("The radiator's height in millimetres is 99.0; it must lie between 100.0 and 2500.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> RadiatorType.TYPE_11.wattsPerMetreAt50Kelvin(2501));
         assertThatIllegalArgumentException().isThrownBy(() -> Content.radiatorLitres(RadiatorType.TYPE_11, 600, 99))
-                .withMessage("The radiator's length in millimetres must be from 100.0 to 6000.0, and was 99.0.");
+                .withMessage("The radiator's length in millimetres is 99.0; it must lie between 100.0 and 6000.0.");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Content.radiatorWattsAt50Kelvin(RadiatorType.TYPE_11, 600, 6001));
         assertThatNoException().isThrownBy(() -> Content.radiatorLitres(RadiatorType.TYPE_11, 100, 100));

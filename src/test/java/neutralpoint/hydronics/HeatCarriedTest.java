@@ -75,7 +75,7 @@ class HeatCarriedTest {
     @Test
     void figuresNoHeatingHasAreRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> HeatCarried.watts(-1, 10))
-                .withMessage("The flow in litres per minute must be from 0.0 to 10000.0, and was -1.0.");
+                .withMessage("The flow in litres per minute is -1.0; it must lie between 0.0 and 10000.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatCarried.watts(1, -0.1)).withMessageContaining("drop");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatCarried.watts(1, 120.1));
         assertThatIllegalArgumentException().isThrownBy(() -> HeatCarried.flowLitresPerMinute(1000, 0.09));

@@ -117,7 +117,7 @@ class HeatOutputTest {
         assertThat(HeatOutput.expectedSurface(70, 58)).isEqualTo(new HeatOutput.Surface(70, 64, 58));
         assertThatNoException().isThrownBy(() -> HeatOutput.expectedSurface(110, -5));
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.expectedSurface(58, 70))
-                .withMessage("The return in degrees C must be from -5.0 to 58.0, and was 70.0.");
+                .withMessage("The return in degrees C is 70.0; it must lie between -5.0 and 58.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.expectedSurface(111, 70));
     }
 
@@ -134,7 +134,7 @@ class HeatOutputTest {
     @Test
     void whatWaterAndRoomsCannotBeIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.factor(-0.1, 1.3))
-                .withMessage("The difference to the room in kelvin must be from 0.0 to 110.0, and was -0.1.");
+                .withMessage("The difference to the room in kelvin is -0.1; it must lie between 0.0 and 110.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.factor(110.1, 1.3));
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.factor(50, 0.99))
                 .withMessageContaining("exponent");
@@ -142,7 +142,7 @@ class HeatOutputTest {
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.deltaTKelvin(60, 61, 20))
                 .withMessageContaining("61.0");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.deltaTKelvin(60, 19, 20))
-                .withMessageContaining("20.0 to 60.0");
+                .withMessageContaining("20.0 and 60.0");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.logDeltaTKelvin(19, 19, 20));
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.logDeltaTKelvin(111, 60, 20));
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.deltaTKelvin(60, 50, 41))
@@ -155,12 +155,12 @@ class HeatOutputTest {
     @Test
     void aBalanceThatCannotBeStruckIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.returnCelsius(9, 1.3, 75, 20, 1))
-                .withMessageContaining("10.0 to 20000.0");
+                .withMessageContaining("10.0 and 20000.0");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.returnCelsius(20_001, 1.3, 75, 20, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.returnCelsius(1000, 1.7, 75, 20, 1))
                 .withMessageContaining("exponent");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.returnCelsius(1000, 1.3, 20.9, 20, 1))
-                .withMessageContaining("21.0 to 110.0");
+                .withMessageContaining("21.0 and 110.0");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.returnCelsius(1000, 1.3, 75, 41, 1))
                 .withMessageContaining("room");
         assertThatIllegalArgumentException().isThrownBy(() -> HeatOutput.returnCelsius(1000, 1.3, 75, 20, 0));

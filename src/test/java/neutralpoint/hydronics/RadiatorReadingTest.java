@@ -140,7 +140,7 @@ class RadiatorReadingTest {
         assertThat(RadiatorReading.of(24, 20, 24, 20, 20).flowShareLost(7.9)).isPresent();
         RadiatorReading reading = RadiatorReading.of(70, 60, 70, 60, 20);
         assertThatIllegalArgumentException().isThrownBy(() -> reading.flowShareLost(0.9))
-                .withMessage("The healthy drop in kelvin must be from 1.0 to 40.0, and was 0.9.");
+                .withMessage("The healthy drop in kelvin is 0.9; it must lie between 1.0 and 40.0.");
         assertThatIllegalArgumentException().isThrownBy(() -> reading.flowShareLost(40.1));
         assertThatNoException().isThrownBy(() -> reading.flowShareLost(1));
     }
@@ -169,7 +169,7 @@ class RadiatorReadingTest {
     void readingsNoThermometerShowsHereAreRefused(double top, double base, double flowTail, double returnTail,
             double room, String named) {
         assertThatIllegalArgumentException().isThrownBy(() -> RadiatorReading.of(top, base, flowTail, returnTail, room))
-                .withMessageStartingWith("The " + named + " in degrees C must be from -5.0 to 110.0, and was ");
+                .withMessageStartingWith("The " + named + " in degrees C is ").withMessageEndingWith("; it must lie between -5.0 and 110.0.");
     }
 
     @Test

@@ -49,7 +49,7 @@ class SystemContentTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new Part(" ", Range.NOTHING))
                 .withMessageContaining("name");
         assertThatIllegalArgumentException().isThrownBy(() -> new Part("coil", new Range(-1, 0, 1)))
-                .withMessageStartingWith("The litres in coil must be from 0.0");
+                .withMessageStartingWith("The litres in coil is ").withMessageContaining("must lie between 0.0");
     }
 
     @Test
@@ -87,7 +87,7 @@ class SystemContentTest {
     @Test
     void countsThatNoHouseHasAreRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> ContentRule.byKilowatts(0.9))
-                .withMessageContaining("1.0 to 100.0");
+                .withMessageContaining("1.0 and 100.0");
         assertThatIllegalArgumentException().isThrownBy(() -> ContentRule.byPanels(0)).withMessageContaining("panels");
         assertThatIllegalArgumentException().isThrownBy(() -> ContentRule.byPanels(501));
         assertThatIllegalArgumentException().isThrownBy(() -> ContentRule.byRadiators(0))

@@ -62,7 +62,7 @@ class TubeTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new Tube(Material.COPPER, 15, 0.99));
         assertThatIllegalArgumentException().isThrownBy(() -> new Tube(Material.COPPER, 15, Double.NaN));
         assertThatIllegalArgumentException().isThrownBy(() -> new Tube(Material.COPPER, 3.9, 2))
-                .withMessageContaining("4.0 to 120.0");
+                .withMessageContaining("4.0 and 120.0");
         assertThatIllegalArgumentException().isThrownBy(() -> new Tube(Material.COPPER, 120.1, 2));
         assertThatNoException().isThrownBy(() -> new Tube(Material.COPPER, 4, 1));
         assertThatNoException().isThrownBy(() -> new Tube(Material.COPPER, 120, 119.9));
