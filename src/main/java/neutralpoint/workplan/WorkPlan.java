@@ -3,6 +3,7 @@ package neutralpoint.workplan;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
@@ -10,6 +11,7 @@ import neutralpoint.hydronics.Range;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
+import neutralpoint.rulebase.fact.Layout;
 
 /**
  * The method statement for one house.
@@ -22,6 +24,7 @@ import neutralpoint.rulebase.Assessor;
  */
 public record WorkPlan(Assessment assessment, String course, Optional<String> method, Optional<Refusal> refusal, List<PlanStep> steps,
         Quantities quantities, DayPlan day, PlanLists lists) {
+    private static final String NO_ADDITIVES = "no-additives";
     private static final String NOTHING_DONE = "refer";
     /** The step in which radiators are run to the drain one after another; it takes as long as they do. */
     private static final String RADIATORS_CLEARED = "radiators-cleared";
@@ -38,7 +41,7 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         Planner.Planned planned = Planner.plan(assessor, job, method);
         Job known = planned.draft().assessment().known();
         Optional<String> used = planned.draft().method().filter(Predicate.not(String::isBlank));
-        Set<String> traits = planned.draft().layout().traits();
+        Set<String> traits = traits(planned.draft().layout());
         // Where nothing is planned, nothing is brought, dosed or drained for it either.
         Scope scope = planned.steps().isEmpty() ? new Scope(NOTHING_DONE, "", traits)
                 : new Scope(planned.draft().course(), used.orElse(""), traits);
@@ -61,6 +64,15 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
     /** How long a step takes in this house. */
     public Range minutes(PlanStep step) {
         return minutes(step, quantities);
+    }
+
+    /** A system that is not known may be one whose water reaches the taps: nothing is put into it. */
+    private static Set<String> traits(Layout layout) {
+        Set<String> traits = new TreeSet<>(layout.traits());
+        if (layout.system().isEmpty()) {
+            traits.add(NO_ADDITIVES);
+        }
+        return traits;
     }
 
     private static DayPlan.Timed timed(PlanStep step, Quantities quantities) {

@@ -80,6 +80,15 @@ class WorkPlanCommandTest {
         }
     }
 
+    /** Nothing goes into water that may reach the taps, in the steps or in any list. */
+    @Test
+    void aSystemThatIsNotKnownIsNotDosed() {
+        WorkPlan p = plan(Shared.job("{\"findings\": {\"complaint\": [\"one-radiator-cold\"], \"trv-head-off\": \"pin-stays-down\"}}"), Optional.empty());
+        assertThat(p.assessment().arrangement().status()).isEqualTo("unclear");
+        assertThat(p.figures()).noneMatch(f -> f.id().startsWith("inhibitor"));
+        assertThat(p.lists().restore()).noneMatch(l -> l.startsWith("Inhibitor in"));
+    }
+
     @Test
     void twoMethodsStandSideBySide() {
         Run run = Run.of("workplan", FLUSH_HOUSE, "--compare", "machine-flush,mains-pressure-flush");
