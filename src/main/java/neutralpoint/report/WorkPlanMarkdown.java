@@ -51,10 +51,13 @@ public final class WorkPlanMarkdown {
                 stage = s.stage();
                 line("\n## " + WorkPlanWords.title(stage) + "\n");
             }
-            line(n++ + ". " + escaped(s.says()) + " (" + WorkPlanWords.minutes(plan.minutes(s)) + ")");
-            line("   - Done when: " + escaped(s.proves()));
-            s.caution().ifPresent(c -> line("   - Caution: " + escaped(catalogue.caution(c).text())));
-            line("   - " + escaped(s.because()));
+            String number = n++ + ". ";
+            // What belongs to a numbered item stands under its first word.
+            String under = " ".repeat(number.length()) + "- ";
+            line(number + escaped(s.says()) + " (" + WorkPlanWords.minutes(plan.minutes(s)) + ")");
+            line(under + "Done when: " + escaped(s.proves()));
+            s.caution().ifPresent(c -> line(under + "Caution: " + escaped(catalogue.caution(c).text())));
+            line(under + escaped(s.because()));
         }
     }
 

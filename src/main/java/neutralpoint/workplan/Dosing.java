@@ -48,7 +48,7 @@ final class Dosing {
 
     private static String containers(Range count, Given size) {
         double litres = size.value().likely();
-        return Figures.sum("%s of %s %s", count.high() == 1 ? "container" : "containers", litres, litres == 1 ? "litre" : "litres");
+        return Figures.sum("%s of %s %s", count.likely() == 1 ? "container" : "containers", litres, litres == 1 ? "litre" : "litres");
     }
 
     /** Whole containers; a hair over a whole one, which is rounding, wants no other. */

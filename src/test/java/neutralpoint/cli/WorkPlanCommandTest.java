@@ -9,10 +9,12 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
+import neutralpoint.catalogue.JobCheck;
 import neutralpoint.catalogue.Method;
 import neutralpoint.document.Json;
 import neutralpoint.job.Job;
@@ -20,7 +22,14 @@ import neutralpoint.report.WorkPlanCompare;
 import neutralpoint.report.WorkPlanJson;
 import neutralpoint.report.WorkPlanMarkdown;
 import neutralpoint.report.WorkPlanText;
+import neutralpoint.workplan.PlanStep;
 import neutralpoint.workplan.WorkPlan;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.BulletList;
+import org.commonmark.node.ListItem;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.parser.Parser;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -102,6 +111,26 @@ class WorkPlanCommandTest {
         Run run = Run.of("workplan", FLUSH_HOUSE, "--compare", "open-vented,sealed");
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).contains("open-vented", "sealed", "expansion vessel");
+    }
+
+    /** Read as the CommonMark specification says: every step is a numbered item with its own points under it, numbered on. */
+    @Test
+    void theMarkdownRendersAsNumberedSteps() {
+        WorkPlan p = plan(new JobCheck(Shared.CATALOGUE).read(Path.of(FLUSH_HOUSE)), Optional.empty());
+        List<ListItem> steps = new ArrayList<>();
+        List<Integer> begins = new ArrayList<>();
+        Parser.builder().build().parse(WorkPlanMarkdown.of(p, Shared.CATALOGUE)).accept(new AbstractVisitor() {
+            @Override
+            public void visit(OrderedList list) {
+                begins.add(list.getMarkerStartNumber());
+                for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
+                    steps.add((ListItem) item);
+                }
+            }
+        });
+        assertThat(steps).hasSize(p.steps().size()).allMatch(item -> item.getLastChild() instanceof BulletList);
+        assertThat(begins).as("one list a stage, numbered on").isSorted().doesNotHaveDuplicates()
+                .hasSize((int) p.steps().stream().map(PlanStep::stage).distinct().count());
     }
 
     @Test
