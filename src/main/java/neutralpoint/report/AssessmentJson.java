@@ -1,5 +1,8 @@
 package neutralpoint.report;
 
+import static neutralpoint.report.JsonFields.fields;
+import static neutralpoint.report.JsonFields.rounded;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,17 +56,5 @@ public final class AssessmentJson {
         return fields("course", c.course().id(), "method", c.method().id(), "title", c.method().title(), "because", c.because(),
                 "ruledOut", c.ruledOut().stream().map(r -> fields("method", r.method().id(), "because", r.because())).toList(),
                 "avoid", c.avoid().stream().map(v -> fields("handling", v.handling().id(), "because", v.because())).toList());
-    }
-
-    private static double rounded(double value) {
-        return Math.rint(value * 10_000) / 10_000;
-    }
-
-    private static Map<String, Object> fields(Object... namesAndValues) {
-        Map<String, Object> out = new LinkedHashMap<>();
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            out.put((String) namesAndValues[i], namesAndValues[i + 1]);
-        }
-        return out;
     }
 }

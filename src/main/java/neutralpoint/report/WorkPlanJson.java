@@ -1,6 +1,8 @@
 package neutralpoint.report;
 
-import java.util.LinkedHashMap;
+import static neutralpoint.report.JsonFields.fields;
+import static neutralpoint.report.JsonFields.rounded;
+
 import java.util.Map;
 import neutralpoint.hydronics.Range;
 import neutralpoint.workplan.DayPlan;
@@ -48,17 +50,5 @@ public final class WorkPlanJson {
 
     private static Map<String, Object> range(Range r) {
         return fields("low", rounded(r.low()), "likely", rounded(r.likely()), "high", rounded(r.high()));
-    }
-
-    private static double rounded(double value) {
-        return Math.rint(value * 10_000) / 10_000;
-    }
-
-    private static Map<String, Object> fields(Object... namesAndValues) {
-        Map<String, Object> out = new LinkedHashMap<>();
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            out.put((String) namesAndValues[i], namesAndValues[i + 1]);
-        }
-        return out;
     }
 }
