@@ -8,12 +8,12 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Json;
 import neutralpoint.document.Nearest;
-import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.report.WorkPlanCompare;
 import neutralpoint.report.WorkPlanJson;
 import neutralpoint.report.WorkPlanMarkdown;
 import neutralpoint.report.WorkPlanText;
+import neutralpoint.workplan.OtherSide;
 import neutralpoint.workplan.WorkPlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -24,8 +24,6 @@ import picocli.CommandLine.Parameters;
         description = "Plan the work for this house: steps in order, what to bring and agree, and the figures.")
 final class WorkPlanCommand implements Callable<Integer> {
     private static final int WIDTH = 78;
-    /** How the same house would be filled, were it the other kind. */
-    private static final List<String> SIDES = List.of("open-vented", "sealed");
 
     enum Format { text, markdown, json }
 
@@ -66,7 +64,7 @@ final class WorkPlanCommand implements Callable<Integer> {
         if (compare.size() != 2) {
             throw new BadInput("--compare takes two names with a comma, such as machine-flush,mains-pressure-flush.");
         }
-        boolean sides = SIDES.containsAll(compare);
+        boolean sides = OtherSide.SIDES.containsAll(compare);
         if (!sides) {
             compare.forEach(m -> known(m, knowledge.catalogue()));
         }
@@ -77,21 +75,8 @@ final class WorkPlanCommand implements Callable<Integer> {
     }
 
     private static WorkPlan plan(Knowledge knowledge, Job job, String name, boolean side) {
-        return side ? WorkPlan.of(knowledge.assessor(), knowledge.catalogue(), asIf(job, name), Optional.empty())
+        return side ? WorkPlan.of(knowledge.assessor(), knowledge.catalogue(), OtherSide.asIf(job, name), Optional.empty())
                 : WorkPlan.of(knowledge.assessor(), knowledge.catalogue(), job, Optional.of(name));
-    }
-
-    /** The same house as if it were filled the other way; answers that belong to the other way are left out. */
-    private static Job asIf(Job job, String side) {
-        Job other = job;
-        for (String answered : List.of("loft-tanks", "feed-and-vent-join", "feed-and-vent-layout", "small-tank-serves", "gauge-tells",
-                "pump-and-vessel-place", "old-vent-left", "pressure-cold-bar", "pressure-hot-bar")) {
-            other = other.without(answered);
-        }
-        boolean open = side.equals("open-vented");
-        return other.with("heating-filled-by", new Answer.One(open ? "loft-tank" : "filling-loop"))
-                .with("loft-tanks", new Answer.One(open ? "two" : "no-tanks"))
-                .with(open ? "feed-and-vent-join" : "pump-and-vessel-place", new Answer.One(open ? "within-150-mm" : "outside"));
     }
 
     private static void known(String method, Catalogue catalogue) {

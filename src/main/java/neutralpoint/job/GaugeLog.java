@@ -20,7 +20,8 @@ public final class GaugeLog {
     /** One reading: its bar and celsius with a unit of their own or without, and its time as in 2026-11-02T08:00. */
     public static GaugeReading reading(Node node) {
         Node.Fields f = node.asFields().only(Set.of("at", "bar", "waterCelsius"));
-        return new GaugeReading(time(f.get("at")), number(f, "bar", "bar", 0, 6), number(f, "waterCelsius", "celsius", 0, 110));
+        return new GaugeReading(time(f.get("at")), GivenUnit.plausible(f.get("bar"), "bar", "bar", 0, 6),
+                GivenUnit.plausible(f.get("waterCelsius"), "waterCelsius", "celsius", 0, 110));
     }
 
     private static LocalDateTime time(Node node) {
@@ -29,16 +30,6 @@ public final class GaugeLog {
         } catch (DateTimeParseException e) {
             throw new BadInput(node.where(), "\"" + node.asText() + "\" is not a date and time such as 2026-11-02T08:00.");
         }
-    }
-
-    private static double number(Node.Fields f, String field, String unit, double lowest, double highest) {
-        Node node = f.get(field);
-        double value = GivenUnit.in(unit, Quantity.of(node, field, unit), field, node.where());
-        if (value < lowest || value > highest) {
-            throw new BadInput(node.where(), "\"" + field + "\" cannot be " + Quantity.shown(value) + " " + unit
-                    + "; a plausible figure lies between " + Quantity.shown(lowest) + " and " + Quantity.shown(highest) + ".");
-        }
-        return value;
     }
 
     static Map<String, Object> fields(GaugeReading r) {

@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
+import neutralpoint.document.Node;
 import neutralpoint.document.Where;
 
 /** A reading given in a unit of its own, brought to the unit it is kept in. */
@@ -29,6 +30,16 @@ public final class GivenUnit {
         double converted = Units.convert(value, q.unit(), wanted)
                 .orElseThrow(() -> new BadInput(where, "\"" + what + "\" is read in " + wanted + ", " + wrong(wanted, q.unit())));
         return converted == value ? value : rounded(converted);
+    }
+
+    /** The figure of a field in the wanted unit; refuses one that does not lie between the two, both included. */
+    static double plausible(Node node, String what, String wanted, double lowest, double highest) {
+        double value = in(wanted, Quantity.of(node, what, wanted), what, node.where());
+        if (value < lowest || value > highest) {
+            throw new BadInput(node.where(), "\"" + what + "\" cannot be " + Quantity.shown(value) + " " + wanted
+                    + "; a plausible figure lies between " + Quantity.shown(lowest) + " and " + Quantity.shown(highest) + ".");
+        }
+        return value;
     }
 
     private static String wrong(String wanted, String unit) {

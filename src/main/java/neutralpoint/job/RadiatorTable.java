@@ -126,13 +126,7 @@ public final class RadiatorTable {
             return OptionalDouble.empty();
         }
         Column c = COLUMNS.stream().filter(x -> x.field().equals(field)).findFirst().orElseThrow();
-        Quantity q = Quantity.of(node.get(), c.title(), c.unit());
-        double value = GivenUnit.in(c.unit(), q, c.title(), node.get().where());
-        if (value < c.lowest() || value > c.highest()) {
-            throw new BadInput(node.get().where(), "\"" + c.title() + "\" cannot be " + Quantity.shown(value) + " " + c.unit()
-                    + "; a plausible figure lies between " + Quantity.shown(c.lowest()) + " and " + Quantity.shown(c.highest()) + ".");
-        }
-        return OptionalDouble.of(value);
+        return OptionalDouble.of(GivenUnit.plausible(node.get(), c.title(), c.unit(), c.lowest(), c.highest()));
     }
 
     /** The water in the flow tail is the hottest there is: nothing on the radiator can be hotter. */

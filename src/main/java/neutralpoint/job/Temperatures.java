@@ -1,7 +1,6 @@
 package neutralpoint.job;
 
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * Surface readings of one radiator with the heating hot and steady, in degrees Celsius; any of them may be missing.
@@ -20,9 +19,5 @@ public record Temperatures(OptionalDouble topCelsius, OptionalDouble baseCelsius
     public static Temperatures of(double top, double base, double flowTail, double returnTail) {
         return new Temperatures(OptionalDouble.of(top), OptionalDouble.of(base), OptionalDouble.of(flowTail),
                 OptionalDouble.of(returnTail));
-    }
-
-    public boolean areComplete() {
-        return Stream.of(topCelsius, baseCelsius, flowTailCelsius, returnTailCelsius).allMatch(OptionalDouble::isPresent);
     }
 }

@@ -40,8 +40,10 @@ final class FlowWorkings {
     static List<WorkedOut> of(Job job) {
         List<WorkedOut> out = new ArrayList<>();
         flow(job).ifPresent(out::add);
-        SystemLitres.of(job).ifPresent(c -> out.add(content(c)));
-        leak(job).ifPresent(out::add);
+        SystemLitres.of(job).ifPresent(c -> {
+            out.add(content(c));
+            leak(job, c).ifPresent(out::add);
+        });
         return out;
     }
 
@@ -67,9 +69,8 @@ final class FlowWorkings {
                 + (doubtful ? " The boiler's size suggests otherwise." : ""), sums);
     }
 
-    private static Optional<WorkedOut> leak(Job job) {
-        Optional<SystemLitres> content = SystemLitres.of(job);
-        if (job.gauge().size() < FEWEST_GAUGE_READINGS || content.isEmpty() || !Figures.has(job, "vessel-size-litres")) {
+    private static Optional<WorkedOut> leak(Job job, SystemLitres content) {
+        if (job.gauge().size() < FEWEST_GAUGE_READINGS || !Figures.has(job, "vessel-size-litres")) {
             return Optional.empty();
         }
         LocalDateTime first = job.gauge().get(0).at();
@@ -84,7 +85,7 @@ final class FlowWorkings {
         try {
             List<GaugeReading> readings = job.gauge().stream().map(g -> new GaugeReading(
                     Duration.between(first, g.at()).toMinutes() / 60.0, g.bar(), g.waterCelsius())).toList();
-            LeakRate rate = LeakRate.of(new Vessel(Figures.get(job, "vessel-size-litres"), charge), content.get().litres().likely(),
+            LeakRate rate = LeakRate.of(new Vessel(Figures.get(job, "vessel-size-litres"), charge), content.litres().likely(),
                     readings, Water::expansionFraction);
             return Optional.of(leak(rate, days, Figures.sum("%s readings carried to %s degrees through a vessel charged to %s bar (%s);"
                     + " slope %s bar a day, give or take %s", readings.size(), rate.referenceCelsius(), charge,

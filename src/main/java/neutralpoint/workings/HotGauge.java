@@ -35,15 +35,13 @@ record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDoub
 
     /** Empty where a reading is missing, or where the hot one was not taken hot or lies below the cold one. */
     static Optional<HotGauge> of(Job job) {
-        Optional<SystemLitres> content = SystemLitres.of(job);
-        if (content.isEmpty() || HotSystem.wasReadCool(job)
-                || !Figures.has(job, "pressure-cold-bar", "pressure-hot-bar", "vessel-size-litres")
+        if (!Figures.has(job, "pressure-cold-bar", "pressure-hot-bar", "vessel-size-litres") || HotSystem.wasReadCool(job)
                 || Figures.get(job, "pressure-hot-bar") < Figures.get(job, "pressure-cold-bar")) {
             return Optional.empty();
         }
-        return Optional.of(new HotGauge(Figures.get(job, "pressure-cold-bar"), Figures.get(job, "pressure-hot-bar"),
-                Figures.get(job, "vessel-size-litres"), Figures.of(job, "vessel-charge-bar"), content.get().litres(),
-                HotSystem.of(job).meanCelsius()));
+        return SystemLitres.of(job).map(content -> new HotGauge(Figures.get(job, "pressure-cold-bar"),
+                Figures.get(job, "pressure-hot-bar"), Figures.get(job, "vessel-size-litres"), Figures.of(job, "vessel-charge-bar"),
+                content.litres(), HotSystem.of(job).meanCelsius()));
     }
 
     double expansion() {

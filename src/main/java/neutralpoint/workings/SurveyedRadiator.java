@@ -3,6 +3,7 @@ package neutralpoint.workings;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import neutralpoint.hydronics.RadiatorReading;
@@ -83,6 +84,6 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
 
     /** The state in the words rules read. */
     public String stateWord() {
-        return state.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return state.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -2,7 +2,6 @@ package neutralpoint.workings;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import neutralpoint.hydronics.BoilerKind;
 import neutralpoint.hydronics.Content;
@@ -67,7 +66,7 @@ public record SystemLitres(Range litres, List<String> sums, Optional<ContentChec
 
     /** Water in a radiator of which type and size are known; nothing when they are not. */
     public static Range litres(Radiator r) {
-        return r.body().map(b -> Content.radiatorLitres(RadiatorType.valueOf(b.type().toUpperCase(Locale.ROOT).replace('-', '_')),
+        return r.body().map(b -> Content.radiatorLitres(RadiatorType.called(b.type()),
                 b.heightMillimetres(), b.lengthMillimetres())).orElse(Range.NOTHING);
     }
 

@@ -125,8 +125,8 @@ final class VentWorkings {
 
     /** Overflows for certain only if the least content at its mean temperature does; fits only if the most at flow temperature does. */
     private static Optional<WorkedOut> tankRoom(Job job) {
-        Optional<SystemLitres> content = SystemLitres.of(job);
-        if (!Figures.has(job, "feed-tank-room-litres") || content.isEmpty()) {
+        Optional<SystemLitres> content = Figures.has(job, "feed-tank-room-litres") ? SystemLitres.of(job) : Optional.empty();
+        if (content.isEmpty()) {
             return Optional.empty();
         }
         HotSystem hot = HotSystem.of(job);

@@ -3,7 +3,6 @@ package neutralpoint.workplan;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import neutralpoint.hydronics.Content;
@@ -54,7 +53,7 @@ record House(Job job, Optional<SystemLitres> content, List<Emitter> radiators) {
     }
 
     private static Range kilowatts(Radiator r) {
-        return r.body().map(b -> Content.radiatorWattsAt50Kelvin(RadiatorType.valueOf(b.type().toUpperCase(Locale.ROOT).replace('-', '_')),
+        return r.body().map(b -> Content.radiatorWattsAt50Kelvin(RadiatorType.called(b.type()),
                 b.heightMillimetres(), b.lengthMillimetres()).times(0.001)).orElseThrow();
     }
 

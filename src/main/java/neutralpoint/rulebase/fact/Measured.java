@@ -1,10 +1,12 @@
 package neutralpoint.rulebase.fact;
 
+import neutralpoint.job.Quantity;
+
 /** A reading, in the unit its finding is catalogued with. */
 public record Measured(String finding, double value, String unit) implements Seen {
     @Override
     public String shown() {
-        String number = value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+        String number = Quantity.shown(value);
         return unit.isEmpty() ? number : number + " " + unit;
     }
 }
