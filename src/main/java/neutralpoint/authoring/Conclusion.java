@@ -55,7 +55,12 @@ public record Conclusion(String call, List<String> ids, Optional<Strength> stren
     }
 
     public boolean isStep() {
-        return call.equals("Step.called");
+        return call.startsWith("Step.");
+    }
+
+    /** True for a step whose words are those of a danger's catalogue entry. */
+    public boolean isStepOfDanger() {
+        return call.equals("Step.asked") || call.equals("Step.clearing");
     }
 
     public boolean isEvidence() {

@@ -146,12 +146,15 @@ public final class RuleAudit {
         Set<String> sources = rules.stream().map(r -> r.note("source")).collect(Collectors.toCollection(HashSet::new));
         catalogue.cautions().values().forEach(c -> sources.add(c.source()));
         orphans("source", catalogue.sources().keySet(), sources, "nothing cites it.");
+        catalogue.dangers().values().forEach(d -> sources.add(d.source()));
         Set<String> cautions = ids("Attach"::equals);
+        catalogue.dangers().values().forEach(d -> cautions.addAll(d.cautions()));
         catalogue.findings().values().forEach(f -> f.caution().ifPresent(cautions::add));
         rules.forEach(r -> cautions.add(r.note("caution")));
         orphans("caution", catalogue.cautions().keySet(), cautions, "no rule attaches it.");
         orphans("arrangement", catalogue.arrangements().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
         orphans("method", catalogue.methods().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
+        orphans("danger", catalogue.dangers().keySet(), ids(call -> call.startsWith("Stop.")), "no rule stops for it.");
         orphans("handling", catalogue.handlings().keySet(), ids("Forbids"::equals), "no rule forbids it.");
     }
 

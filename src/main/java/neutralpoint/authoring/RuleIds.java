@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.document.BadInput;
@@ -25,7 +26,8 @@ public final class RuleIds {
 
     private static final Set<String> CONCLUSIONS = Set.of("Evidence.supports", "Evidence.against", "Evidence.settles",
             "Evidence.excludes", "Explains.awayFrom", "LeadsTo", "Attach", "Bars", "Remedy", "Stop.refer", "Stop.clearBy", "Forbids",
-            "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as", "Step.called");
+            "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as", "Step.called", "Step.asked",
+            "Step.clearing");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern TRAIT = Pattern.compile("(?:possibleT|t)raits\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
     private static final Pattern FEATURE = Pattern.compile("features\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
@@ -79,6 +81,7 @@ public final class RuleIds {
 
     private void check(RuleText.Pattern pattern) {
         of(pattern, "cause").forEach(id -> known(id, catalogue.causes().keySet(), "cause", pattern.where()));
+        of(pattern, "danger").forEach(id -> known(id, catalogue.dangers().keySet(), "danger", pattern.where()));
         of(pattern, "course").forEach(id -> known(id, catalogue.courses().keySet(), "course", pattern.where()));
         of(pattern, "method").forEach(id -> known(id, catalogue.methods().keySet(), "method", pattern.where()));
         of(pattern, "system").forEach(id -> known(id, catalogue.arrangements().keySet(), "arrangement", pattern.where()));
@@ -117,7 +120,13 @@ public final class RuleIds {
                 c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
                 needsWayOut(rule);
             }
-            case "Remedy", "Stop.clearBy" -> c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
+            case "Stop.refer" -> known(c.ids().get(0), catalogue.dangers().keySet(), "danger", where);
+            case "Stop.clearBy" -> {
+                known(c.ids().get(0), catalogue.courses().keySet(), "course", where);
+                known(c.ids().get(1), catalogue.dangers().keySet(), "danger", where);
+                clearedOnSite(catalogue.danger(c.ids().get(1)), rule);
+            }
+            case "Remedy" -> c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
             case "Forbids" -> known(c.ids().get(0), catalogue.handlings().keySet(), "handling", where);
             case "Reads.as" -> {
                 known(c.ids().get(0), catalogue.findings().keySet(), "finding", where);
@@ -129,8 +138,13 @@ public final class RuleIds {
             }
             default -> { }
         }
-        if (c.call().startsWith("Stop.")) {
-            needsAction(rule);
+    }
+
+    /** What can be cleared on site has what clears it in its catalogue entry. */
+    private static void clearedOnSite(Danger danger, RuleText rule) {
+        if (danger.clearing().isEmpty()) {
+            throw new BadInput(rule.conclusion().where(), "\"" + rule.id() + "\" has the danger \"" + danger.id()
+                    + "\" cleared on site, and its entry in dangers.yaml has no \"clearing\".");
         }
     }
 

@@ -14,7 +14,7 @@ final class StepIds {
     private StepIds() {}
 
     static void check(List<RuleText> rules, Catalogue catalogue) {
-        List<RuleText> drawing = rules.stream().filter(r -> r.conclusion().isStep()).toList();
+        List<RuleText> drawing = rules.stream().filter(r -> r.conclusion().isStep() && !r.conclusion().isStepOfDanger()).toList();
         Set<String> made = drawing.stream().map(r -> r.conclusion().ids().get(0)).collect(Collectors.toSet());
         rules.stream().filter(r -> r.folder().equals(FOLDER)).forEach(StepIds::beginsWithPlanning);
         for (RuleText rule : drawing) {
@@ -26,6 +26,9 @@ final class StepIds {
             RuleIds.known(stage.get(0), Stage.words(), "stage", step.where());
             step.given("needs").forEach(id -> RuleIds.known(id, made, "step", step.where()));
             step.given("after").forEach(id -> RuleIds.known(id, made, "step", step.where()));
+            step.given("closes").forEach(id -> RuleIds.known(id, catalogue.closures().keySet(), "closure", step.where()));
+            step.given("reopens").forEach(id -> RuleIds.known(id, catalogue.closures().keySet(), "closure", step.where()));
+            step.given("clears").forEach(id -> RuleIds.known(id, catalogue.dangers().keySet(), "danger", step.where()));
             if (!rule.note("caution").isBlank()) {
                 RuleIds.known(rule.note("caution"), catalogue.cautions().keySet(), "caution", rule.where());
             }

@@ -12,7 +12,8 @@ import neutralpoint.document.Nearest;
 public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes,
         Map<String, ArrangementKind> arrangements, Map<String, Course> courses, Map<String, Caution> cautions,
         Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings,
-        Map<String, ArrangementCare> cares, Map<String, PlanLine> planLines) {
+        Map<String, ArrangementCare> cares, Map<String, PlanLine> planLines, Map<String, Closure> closures,
+        Map<String, Danger> dangers) {
 
     /** The finding that screens for danger; always asked first. */
     public static final String RED_LINES = "red-lines";
@@ -53,6 +54,14 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
 
     public Handling handling(String id) {
         return known(id, handlings, "handling");
+    }
+
+    public Closure closure(String id) {
+        return known(id, closures, "closure");
+    }
+
+    public Danger danger(String id) {
+        return known(id, dangers, "danger");
     }
 
     /** How the feed, the vent or the sealed side is handled; every system has it, and features that change the handling. */

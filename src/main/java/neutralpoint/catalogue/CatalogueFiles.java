@@ -26,7 +26,7 @@ public final class CatalogueFiles {
     private static final String CARES = "handling-by-arrangement";
     private static final String PLAN_LISTS = "plan-lists";
     private static final List<String> SECTIONS = List.of("findings", "causes", "arrangements", "courses", "cautions", "sources",
-            "methods", "handling", CARES, PLAN_LISTS);
+            "methods", "handling", CARES, PLAN_LISTS, "closures", "dangers");
 
     private CatalogueFiles() {}
 
@@ -71,6 +71,8 @@ public final class CatalogueFiles {
     private static Object entry(String section, Node item, String subject) {
         Map<String, Object> fields = new LinkedHashMap<>();
         item.asFields().fields().forEach((name, value) -> fields.put(name, plain(value)));
+        // The ways in which a danger can be told are for authors; the program at the door does without.
+        fields.remove("ways");
         if (section.equals("causes")) {
             fields.put("subject", subject);
         }
@@ -138,6 +140,8 @@ public final class CatalogueFiles {
         Map<String, Handling> handlings = new LinkedHashMap<>();
         Map<String, ArrangementCare> cares = new LinkedHashMap<>();
         Map<String, PlanLine> planLines = new LinkedHashMap<>();
+        Map<String, Closure> closures = new LinkedHashMap<>();
+        Map<String, Danger> dangers = new LinkedHashMap<>();
         sections.get("findings").forEach(f -> CatalogueReader.readAll(f, findings, CatalogueReader::finding));
         sections.get("causes").forEach(f ->
                 CatalogueReader.readAll(f, causes, node -> CatalogueReader.cause(node, subjectOf(f))));
@@ -149,14 +153,17 @@ public final class CatalogueFiles {
         sections.get("handling").forEach(f -> CatalogueReader.readAll(f, handlings, CatalogueReader::handling));
         sections.get(CARES).forEach(f -> CatalogueReader.readAll(f, "for", cares, CatalogueReader::care));
         sections.get(PLAN_LISTS).forEach(f -> CatalogueReader.readAll(f, planLines, CatalogueReader::planLine));
-        return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares, planLines);
+        sections.get("closures").forEach(f -> CatalogueReader.readAll(f, closures, CatalogueReader::closure));
+        sections.get("dangers").forEach(f -> CatalogueReader.readAll(f, dangers, DangerReader::danger));
+        return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares, planLines, closures,
+                dangers);
     }
 
     private static void crossCheck(Map<String, List<Node>> sections, Catalogue catalogue) {
         for (Node.Fields f : entries(sections, "findings")) {
             refer(f, "caution", catalogue.cautions().keySet());
             refer(f, "only-on", catalogue.traits());
-            f.find("ask-when").ifPresent(n -> checkAskWhen(n.asFields(), catalogue));
+            f.find("ask-when").ifPresent(n -> checkAnswers(n.asFields(), catalogue));
         }
         for (Node.Fields f : entries(sections, "causes")) {
             refer(f, "course", catalogue.courses().keySet());
@@ -165,6 +172,7 @@ public final class CatalogueFiles {
         }
         entries(sections, "methods").forEach(f -> refer(f, "for", catalogue.courses().keySet()));
         entries(sections, "cautions").forEach(f -> refer(f, "source", catalogue.sources().keySet()));
+        entries(sections, "dangers").forEach(f -> DangerReader.check(f, catalogue));
         for (Node.Fields f : entries(sections, PLAN_LISTS)) {
             refer(f, "source", catalogue.sources().keySet());
             f.find("when").map(Node::asFields).ifPresent(when -> {
@@ -181,7 +189,7 @@ public final class CatalogueFiles {
         return sections.get(section).stream().flatMap(f -> f.asItems().items().stream()).map(Node::asFields).toList();
     }
 
-    private static void refer(Node.Fields f, String name, java.util.Collection<String> valid) {
+    static void refer(Node.Fields f, String name, java.util.Collection<String> valid) {
         f.find(name).ifPresent(value -> {
             List<Node> words = value instanceof Node.Items items ? items.items() : List.of(value);
             words.forEach(word -> requireKnown(word, name, valid));
@@ -195,7 +203,7 @@ public final class CatalogueFiles {
         }
     }
 
-    private static void checkAskWhen(Node.Fields when, Catalogue catalogue) {
+    static void checkAnswers(Node.Fields when, Catalogue catalogue) {
         when.fields().forEach((id, answers) -> {
             if (!catalogue.findings().containsKey(id)) {
                 throw new BadInput(when.names().get(id), "\"" + id + "\" is not a known finding"

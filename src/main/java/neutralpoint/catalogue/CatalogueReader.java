@@ -76,9 +76,9 @@ final class CatalogueReader {
     }
 
     static Course course(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "wet", "cleanses"));
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "wet", "cleanses", "repairs"));
         return new Course(id(f), f.text("title"), f.text("means"), f.text("wet").equals("yes"),
-                f.findText("cleanses").orElse("no").equals("yes"));
+                f.findText("cleanses").orElse("no").equals("yes"), f.findText("repairs").orElse("no").equals("yes"));
     }
 
     static Method method(Node node) {
@@ -119,6 +119,11 @@ final class CatalogueReader {
         return new Caution(id(f), f.text("text"), f.text("authority"), f.text("source"));
     }
 
+    static Closure closure(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "relief"));
+        return new Closure(id(f), f.text("title"), oneOf(f, "relief", Set.of("yes", "no")).equals("yes"));
+    }
+
     static Source source(Node node) {
         Node.Fields f = node.asFields().only(Set.of("id", "title", "address", "note"));
         return new Source(id(f), f.text("title"), f.findText("address").orElse(""), f.findText("note").orElse(""));
@@ -139,7 +144,7 @@ final class CatalogueReader {
         }
     }
 
-    private static String id(Node.Fields f) {
+    static String id(Node.Fields f) {
         String id = f.text("id");
         if (!id.matches(ID)) {
             throw new BadInput(f.get("id").where(), "\"" + id + "\" is not a plain kebab-case id.");
@@ -151,7 +156,7 @@ final class CatalogueReader {
         return PRIORS.get(oneOf(f, "prior", PRIORS.keySet()));
     }
 
-    private static String oneOf(Node.Fields f, String name, java.util.Collection<String> valid) {
+    static String oneOf(Node.Fields f, String name, java.util.Collection<String> valid) {
         String word = f.text(name);
         if (!valid.contains(word)) {
             throw new BadInput(f.get(name).where(), "\"" + word + "\" is not a valid \"" + name + "\"" + Nearest.hint(word, valid));

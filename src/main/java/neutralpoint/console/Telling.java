@@ -9,6 +9,7 @@ import neutralpoint.catalogue.Option;
 import neutralpoint.consult.ArrangementQuestion;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
+import neutralpoint.report.StopLines;
 import neutralpoint.report.ArrangementSheet;
 import neutralpoint.report.WorkPlanText;
 import neutralpoint.rulebase.Assessment;
@@ -30,9 +31,8 @@ final class Telling {
     /** What must be made safe first. */
     void stops(List<Assessment.StopFound> stops) {
         stops.forEach(s -> {
-            screen.heading("STOP: " + s.title());
-            screen.say("Now: " + s.action());
-            screen.say("Because: " + s.because());
+            screen.heading(StopLines.title(s));
+            StopLines.of(s).stream().skip(1).forEach(screen::say);
         });
         if (!stops.isEmpty()) {
             screen.say("Deal with this before anything else.");

@@ -73,10 +73,7 @@ public final class ArrangementSheet {
     }
 
     private void recognised(Optional<Finding> settling) {
-        a.stops().forEach(s -> {
-            line("STOP: " + s.title(), "");
-            line("Now: " + s.action(), "     ");
-        });
+        a.stops().forEach(s -> StopLines.of(s).forEach(l -> out.append(Wrap.keepingIndent(width, l)).append('\n')));
         Assessment.System system = a.arrangement();
         line("System: " + system.inWords() + ", " + Math.round(system.share() * 100) + " in 100.", "        ");
         line("Known by: " + catalogue.arrangement(system.id()).knownBy(), "          ");

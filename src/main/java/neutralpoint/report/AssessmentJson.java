@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Danger;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.job.JobFile;
 import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.RuleInfo;
 import neutralpoint.rulebase.WeighedEvidence;
 import neutralpoint.workings.WorkedOut;
 
@@ -22,7 +24,9 @@ public final class AssessmentJson {
         Map<String, Object> out = new LinkedHashMap<>();
         out.put("job", a.job().id());
         out.put("stops", a.stops().stream().map(s -> fields("id", s.id(), "title", s.title(), "action", s.action(),
-                "because", s.because(), "rule", s.id())).toList());
+                "now", s.now().stream().map(Danger.Act::says).toList(), "never", s.danger().never(), "who", s.danger().who(),
+                "heatMeanwhile", s.danger().heat().meanwhile().word(), "over", s.danger().over(), "because", s.because(),
+                "rules", s.rules().stream().map(RuleInfo::id).toList())).toList());
         out.put("arrangement", fields("id", a.arrangement().id(), "title", a.arrangement().title(),
                 "status", a.arrangement().status(), "features", a.arrangement().features(),
                 "contradictions", a.arrangement().contradictions()));

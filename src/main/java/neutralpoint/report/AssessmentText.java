@@ -26,11 +26,7 @@ public final class AssessmentText {
     }
 
     private void write(Assessment a, List<NextQuestion> next) {
-        for (Assessment.StopFound s : a.stops()) {
-            line("STOP: " + s.title(), "");
-            line("Now: " + s.action(), "     ");
-            line("Because: " + s.because(), "     ");
-        }
+        a.stops().forEach(s -> StopLines.of(s).forEach(l -> out.append(Wrap.keepingIndent(width, l)).append('\n')));
         line("Job: " + a.job().id(), "");
         line("System: " + a.arrangement().inWords(), "");
         a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));

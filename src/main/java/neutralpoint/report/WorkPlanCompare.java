@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Closure;
 import neutralpoint.workplan.Figure;
 import neutralpoint.workplan.PlanStep;
 import neutralpoint.workplan.WorkPlan;
@@ -58,7 +59,7 @@ public final class WorkPlanCompare {
     }
 
     private static String shut(WorkPlan plan) {
-        return String.join(", ", list(plan, s -> s.closes().orElse("")));
+        return String.join(", ", list(plan, s -> s.closes().map(Closure::title).orElse("")));
     }
 
     private static String first(WorkPlan plan) {

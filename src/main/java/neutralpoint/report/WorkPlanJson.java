@@ -4,6 +4,7 @@ import static neutralpoint.report.JsonFields.fields;
 import static neutralpoint.report.JsonFields.rounded;
 
 import java.util.Map;
+import neutralpoint.catalogue.Closure;
 import neutralpoint.hydronics.Range;
 import neutralpoint.workplan.DayPlan;
 import neutralpoint.workplan.Figure;
@@ -19,7 +20,8 @@ public final class WorkPlanJson {
                 "arrangement", p.assessment().arrangement().id(),
                 "course", p.course(),
                 "method", p.method().orElse(null),
-                "stops", p.assessment().stops().stream().map(s -> fields("id", s.id(), "action", s.action())).toList(),
+                "stops", p.assessment().stops().stream().map(s -> fields("id", s.id(), "action", s.action(), "never", s.danger().never(),
+                        "who", s.danger().who())).toList(),
                 "refusal", p.refusal().map(r -> fields("because", r.because(), "first", r.first(), "then", r.then())).orElse(null),
                 "steps", p.steps().stream().map(s -> step(s, p)).toList(),
                 "figures", p.figures().stream().map(WorkPlanJson::figure).toList(),
@@ -35,7 +37,8 @@ public final class WorkPlanJson {
     private static Map<String, Object> step(PlanStep s, WorkPlan p) {
         return fields("id", s.id(), "stage", s.stage().word(), "says", s.says(), "because", s.because(), "source", s.source(),
                 "tools", s.tools(), "minutes", range(p.minutes(s)), "caution", s.caution().orElse(null), "proves", s.proves(),
-                "needs", s.needs(), "after", s.after(), "closes", s.closes().orElse(null), "reopens", s.reopens().orElse(null),
+                "needs", s.needs(), "after", s.after(), "closes", s.closes().map(Closure::id).orElse(null),
+                "reopens", s.reopens().map(Closure::id).orElse(null), "clears", s.clears().orElse(null),
                 "heatsToCelsius", s.heatsToCelsius().isPresent() ? s.heatsToCelsius().getAsDouble() : null,
                 "boilerMayFire", s.boilerMayFire());
     }

@@ -20,7 +20,10 @@ public final class WorkPlanMarkdown {
 
     private void write(WorkPlan plan, Catalogue catalogue) {
         line("# Work plan: " + escaped(plan.assessment().job().id()));
-        plan.assessment().stops().forEach(s -> line("\n**STOP: " + escaped(s.title()) + ".** " + escaped(s.action())));
+        plan.assessment().stops().forEach(s -> line("\n**" + escaped(StopLines.title(s)) + "**"));
+        // What a danger asks comes before anything else on the page.
+        steps(plan, catalogue, true);
+        plan.assessment().stops().forEach(s -> StopLines.rest(s).forEach(l -> line("\n" + escaped(l))));
         line("\n- System: " + escaped(plan.assessment().arrangement().inWords()));
         line("- Course: " + escaped(WorkPlanWords.course(plan, catalogue)));
         plan.refusal().ifPresent(r -> {
@@ -31,7 +34,7 @@ public final class WorkPlanMarkdown {
         list("Bring", plan.lists().bring());
         list("Tell and agree beforehand", plan.lists().agree());
         list("Record before starting", plan.lists().recordFirst());
-        steps(plan, catalogue);
+        steps(plan, catalogue, false);
         if (!plan.figures().isEmpty()) {
             line("\n## Figures\n\n| figure | value |\n| --- | --- |");
             plan.figures().forEach(f -> line("| " + cell(f.title()) + " | " + cell(f.shown()) + " |"));
@@ -43,10 +46,14 @@ public final class WorkPlanMarkdown {
         list("Cautions", plan.assessment().cautions().stream().map(c -> c.text()).toList());
     }
 
-    private void steps(WorkPlan plan, Catalogue catalogue) {
+    private void steps(WorkPlan plan, Catalogue catalogue, boolean ofDanger) {
         Stage stage = null;
         int n = 1;
         for (PlanStep s : plan.steps()) {
+            if (ofDanger != (s.stage() == Stage.MAKE_SAFE)) {
+                n++;
+                continue;
+            }
             if (s.stage() != stage) {
                 stage = s.stage();
                 line("\n## " + WorkPlanWords.title(stage) + "\n");
@@ -57,7 +64,9 @@ public final class WorkPlanMarkdown {
             line(number + escaped(s.says()) + " (" + WorkPlanWords.minutes(plan.minutes(s)) + ")");
             line(under + "Done when: " + escaped(s.proves()));
             s.caution().ifPresent(c -> line(under + "Caution: " + escaped(catalogue.caution(c).text())));
-            line(under + escaped(s.because()));
+            if (!ofDanger) {
+                line(under + escaped(s.because()));
+            }
         }
     }
 

@@ -28,10 +28,10 @@ public final class WorkPlanText {
     }
 
     private void write(WorkPlan plan, Catalogue catalogue) {
-        plan.assessment().stops().forEach(s -> {
-            line("STOP: " + s.title(), "");
-            line("Now: " + s.action(), "     ");
-        });
+        plan.assessment().stops().forEach(s -> line(StopLines.title(s), ""));
+        // What a danger asks comes before anything else on the page.
+        steps(plan, catalogue, true);
+        plan.assessment().stops().forEach(s -> StopLines.rest(s).forEach(l -> line(l, "  ")));
         line("Job: " + plan.assessment().job().id(), "");
         line("System: " + plan.assessment().arrangement().inWords(), "");
         line("Course: " + WorkPlanWords.course(plan, catalogue), "");
@@ -44,7 +44,7 @@ public final class WorkPlanText {
         list("Bring", plan.lists().bring());
         list("Tell and agree beforehand", plan.lists().agree());
         list("Record before starting", plan.lists().recordFirst());
-        steps(plan, catalogue);
+        steps(plan, catalogue, false);
         figures(plan);
         list("Restore", plan.lists().restore());
         list("Measure, to know more", plan.quantities().toMeasure());
@@ -52,10 +52,14 @@ public final class WorkPlanText {
         plan.assessment().cautions().forEach(c -> line("- " + c.text(), "  "));
     }
 
-    private void steps(WorkPlan plan, Catalogue catalogue) {
+    private void steps(WorkPlan plan, Catalogue catalogue, boolean ofDanger) {
         Stage stage = null;
         int n = 1;
         for (PlanStep s : plan.steps()) {
+            if (ofDanger != (s.stage() == Stage.MAKE_SAFE)) {
+                n++;
+                continue;
+            }
             if (s.stage() != stage) {
                 stage = s.stage();
                 heading(WorkPlanWords.title(stage));
@@ -65,7 +69,9 @@ public final class WorkPlanText {
             line(number + s.says() + " (" + WorkPlanWords.minutes(plan.minutes(s)) + ")", indent);
             line(indent + "Done when: " + s.proves(), indent + "  ");
             s.caution().ifPresent(c -> line(indent + "Caution: " + catalogue.caution(c).text(), indent + "  "));
-            line(indent + s.because(), indent);
+            if (!ofDanger) {
+                line(indent + s.because(), indent);
+            }
         }
     }
 

@@ -5,9 +5,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.Handling;
 import neutralpoint.catalogue.Method;
 import neutralpoint.catalogue.Phase;
@@ -28,8 +30,42 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
     /** Degrees by which two readings of the same thing may differ. */
     private static final double READING_ERROR = 3;
 
-    /** A red line that stands, and what to do now. */
-    public record StopFound(String id, String title, String action, String because, String course) {}
+    /**
+     * A danger that stands, and what to do now.
+     *
+     * @param course   "refer", or the course by which it is cleared on site
+     * @param now      what to do now in this house, in order
+     * @param clearing what clears it on site in this house, in order
+     * @param rules    the rules that saw it
+     */
+    public record StopFound(Danger danger, String course, List<Danger.Act> now, List<Danger.Clearing> clearing, List<RuleInfo> rules) {
+
+        public String id() {
+            return danger.id();
+        }
+
+        public String title() {
+            return danger.title();
+        }
+
+        /** What to do now, as one text. */
+        public String action() {
+            return now.stream().map(Danger.Act::says).collect(Collectors.joining(" "));
+        }
+
+        public String because() {
+            return rules.stream().map(RuleInfo::because).distinct().collect(Collectors.joining(" "));
+        }
+
+        /** Ids of the cautions that belong to it, whatever the course. */
+        public List<String> cautions() {
+            return danger.cautions();
+        }
+
+        public boolean isReferral() {
+            return course.equals("refer");
+        }
+    }
 
     /**
      * What kind of system it is.
@@ -42,6 +78,11 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
      */
     public record System(String id, String title, String status, List<String> features, List<String> contradictions,
             double share, Map<String, Double> shares, Set<String> traits, Set<String> possibleTraits) {
+
+        /** True when it is settled or likely, and no two answers contradict each other. */
+        public boolean isKnown() {
+            return status.equals("settled") || status.equals("likely");
+        }
 
         /** The system as it is shown: one that is a mere guess is not named as if it were known. */
         public String inWords() {
@@ -144,7 +185,7 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
 
     /** True when a red line stands that somebody else must clear. */
     public boolean isReferredByStop() {
-        return stops.stream().anyMatch(s -> s.course().equals("refer"));
+        return stops.stream().anyMatch(StopFound::isReferral);
     }
 
     public Optional<CauseStanding> cause(String id) {

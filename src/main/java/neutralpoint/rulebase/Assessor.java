@@ -13,6 +13,7 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.AlsoDo;
 import neutralpoint.rulebase.fact.Arrangement;
@@ -95,15 +96,16 @@ public final class Assessor {
 
         MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
         CourseChoice choice = new CourseChoice(catalogue, methods, session.all(Remedy.class), session.all(Bars.class));
-        List<Derived<Stop>> stops = session.all(Stop.class);
-        Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
+        List<Assessment.StopFound> stops = Dangers.standing(session.all(Stop.class), catalogue, known, system.traits());
+        session.tell(Dangers.facts(stops));
+        Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes), system);
         List<Assessment.Step> order = order(session, stops, choice, causes, chief);
         session.tell(work(verdict, order));
         if (!order.isEmpty()) {
             order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
         }
-        return new Assessment(job, known, workedOut, stops.stream().map(Assessor::stop).toList(), system, causes, verdict,
-                cleansing(methods, verdict, order), order, cautions(session));
+        return new Assessment(job, known, workedOut, stops, system, causes, verdict, cleansing(methods, verdict, order), order,
+                cautions(session, stops));
     }
 
     /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
@@ -116,9 +118,9 @@ public final class Assessor {
                 : CauseWeighing.weigh(catalogue, system, evidence, family, Explained.of(explains));
     }
 
-    private static List<Assessment.Step> order(Session session, List<Derived<Stop>> stops, CourseChoice choice,
+    private List<Assessment.Step> order(Session session, List<Assessment.StopFound> stops, CourseChoice choice,
             List<Assessment.CauseStanding> causes, ChiefCause chief) {
-        if (stops.stream().anyMatch(s -> s.fact().isReferral())) {
+        if (stops.stream().anyMatch(Assessment.StopFound::isReferral)) {
             // Nothing is to be done here until somebody else has made it safe.
             return List.of();
         }
@@ -126,7 +128,15 @@ public final class Assessor {
                 .filter(c -> c.isActive() || chief.is(c))
                 .map(c -> new WorkOrder.ToDo(c, choice.choose(c)))
                 .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).toList();
-        return new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class)).steps(toDo);
+        List<Assessment.Step> work = new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class))
+                .steps(toDo);
+        return Stream.concat(stops.stream().flatMap(this::clearing), work.stream()).toList();
+    }
+
+    /** What clears a danger comes before all other work. */
+    private Stream<Assessment.Step> clearing(Assessment.StopFound stop) {
+        return stop.clearing().stream().map(c -> new Assessment.Step(Optional.of(catalogue.course(stop.course())), Optional.empty(),
+                Phase.SAFETY, c.says(), List.of(stop.because())));
     }
 
     /** How to carry out the course, or else the first step of the order that cleanses. */
@@ -171,12 +181,9 @@ public final class Assessor {
         return work;
     }
 
-    private static Assessment.StopFound stop(Derived<Stop> s) {
-        return new Assessment.StopFound(s.rule().id(), s.rule().title(), s.rule().action(), s.rule().because(), s.fact().course());
-    }
-
-    private List<Caution> cautions(Session session) {
+    private List<Caution> cautions(Session session, List<Assessment.StopFound> stops) {
         Set<String> wanted = new HashSet<>();
+        stops.forEach(s -> wanted.addAll(s.cautions()));
         session.all(Attach.class).forEach(a -> wanted.add(a.fact().caution()));
         return catalogue.cautions().values().stream().filter(c -> wanted.contains(c.id())).toList();
     }

@@ -3,18 +3,20 @@ package neutralpoint.rulebase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
 import neutralpoint.rulebase.fact.Bars;
 import neutralpoint.rulebase.fact.Remedy;
-import neutralpoint.rulebase.fact.Stop;
 
 /** From causes, remedies, bars and stops to one recommended course. */
 final class CourseChoice {
     private static final String REFER = "refer";
     private static final String NONE = "no-wet-side-work";
     private static final String GENTLER = "partial-cleanse";
+    private static final String LOOK_FURTHER = "look-further";
+    private static final String LOOK_FIRST = "What is closed, and where a cleanse is connected, hangs on the kind of system, and that is not clear.";
 
     private final Catalogue catalogue;
     private final MethodChoice methods;
@@ -66,10 +68,10 @@ final class CourseChoice {
                 methods.ruledOut(course).stream().map(Assessment.RuledOut::because).toList()));
     }
 
-    Assessment.Verdict verdict(List<Derived<Stop>> stops, ChiefCause chief, List<String> disputes) {
+    /** @param system what is known of the system; nothing is cleansed while that is not clear */
+    Assessment.Verdict verdict(List<Assessment.StopFound> stops, ChiefCause chief, List<String> disputes, Assessment.System system) {
         List<String> because = new ArrayList<>();
-        stops.stream().sorted(Comparator.comparing(s -> !s.fact().isReferral()))
-                .map(s -> s.rule().because()).forEach(because::add);
+        stops.stream().sorted(Comparator.comparing(s -> !s.isReferral())).map(Assessment.StopFound::because).forEach(because::add);
         because.addAll(disputes);
         Course course = catalogue.course(NONE);
         if (chief.standing().isPresent()) {
@@ -82,11 +84,16 @@ final class CourseChoice {
         } else if (stops.isEmpty()) {
             because.add("Nothing found so far points to a fault strongly enough to open the system.");
         }
-        if (stops.stream().anyMatch(s -> s.fact().isReferral())) {
+        if (stops.stream().anyMatch(Assessment.StopFound::isReferral)) {
             course = catalogue.course(REFER);
-        } else if (!stops.isEmpty() && (course.cleanses() || course.id().equals(NONE))) {
-            // No cleansing while a red line stands: what clears the line comes first.
-            course = catalogue.course(stops.get(0).fact().course());
+        } else if (!stops.isEmpty() && !course.repairs() && !course.id().equals(REFER)) {
+            // While a danger stands nothing but its repair, or another repair after it, is the course.
+            course = catalogue.course(stops.get(0).course());
+        } else if (course.cleanses() && !system.isKnown()) {
+            because.add(0, "Once it is known, " + course.title().toLowerCase(Locale.ROOT) + " is what would come of it.");
+            because.add(0, LOOK_FIRST);
+            because.addAll(0, system.contradictions());
+            course = catalogue.course(LOOK_FURTHER);
         }
         return new Assessment.Verdict(course, chief.standing(), because.stream().distinct().toList());
     }

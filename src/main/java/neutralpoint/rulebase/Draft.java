@@ -1,7 +1,9 @@
 package neutralpoint.rulebase;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import neutralpoint.catalogue.Closure;
 import neutralpoint.rulebase.fact.Layout;
 import neutralpoint.rulebase.fact.Step;
 
@@ -13,9 +15,10 @@ import neutralpoint.rulebase.fact.Step;
  * @param layout    the system the steps are for
  * @param steps     steps in the order of rule ids; none where a cleanse is refused and no other course comes first
  * @param obstacles what stands in the way of the cleanse that was asked for or would be usual
+ * @param closures  what may be shut in a house, by id
  */
 public record Draft(Assessment assessment, String course, Optional<String> method, Layout layout, List<Drawn> steps,
-        List<Obstacle> obstacles) {
+        List<Obstacle> obstacles, Map<String, Closure> closures) {
 
     /** A step with the rule that drew it up. */
     public record Drawn(RuleInfo rule, Step step) {}

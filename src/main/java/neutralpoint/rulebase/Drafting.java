@@ -58,7 +58,7 @@ final class Drafting {
             return draft(planned.course().id(), Optional.of(planned.method().id()), obstacles);
         }
         Course first = cleanse.map(c -> comesFirst(c.course())).orElse(recommended);
-        return first.cleanses() ? new Draft(assessment, first.id(), Optional.empty(), layout, List.of(), obstacles)
+        return first.cleanses() ? new Draft(assessment, first.id(), Optional.empty(), layout, List.of(), obstacles, catalogue.closures())
                 : draft(first.id(), Optional.empty(), obstacles);
     }
 
@@ -84,14 +84,18 @@ final class Drafting {
                 all.add(planning(cleanse.course().id(), method.id()));
             }
         }
+        session.tell(Dangers.asks(assessment.stops()));
+        session.tell(Dangers.clears(assessment.stops()));
         session.tell(List.of(layout));
         session.tell(all);
     }
 
     private Draft draft(String course, Optional<String> method, List<Draft.Obstacle> obstacles) {
+        session.tell(Dangers.asks(assessment.stops()));
+        session.tell(Dangers.clears(assessment.stops()));
         session.tell(List.of(layout, planning(course, method.orElse(""))));
         List<Draft.Drawn> steps = session.all(Step.class).stream().map(s -> new Draft.Drawn(s.rule(), s.fact())).toList();
-        return new Draft(assessment, course, method, layout, steps, obstacles);
+        return new Draft(assessment, course, method, layout, steps, obstacles, catalogue.closures());
     }
 
     private Planning planning(String course, String method) {
@@ -118,7 +122,7 @@ final class Drafting {
     }
 
     private boolean isKnown() {
-        return Set.of("settled", "likely").contains(assessment.arrangement().status());
+        return assessment.arrangement().isKnown();
     }
 
     private Optional<Cleanse> recommended() {

@@ -6,7 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import neutralpoint.catalogue.Closure;
+import neutralpoint.document.Nearest;
+import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Draft;
 import neutralpoint.rulebase.fact.Step;
 
@@ -14,27 +18,40 @@ import neutralpoint.rulebase.fact.Step;
 final class Itinerary {
     /** Scale, boiling and scalds: common practice keeps a flush well under this. */
     private static final double TOO_HOT_CELSIUS = 80;
-    /** Ways by which a boiler's water expands, is relieved or moves on. Shut, they forbid firing. */
-    private static final Set<String> RELIEF = Set.of("cold feed", "open vent", "combined feed and vent", "expansion vessel",
-            "boiler valves", "gravity pair", "tank outlet");
 
+    private final Map<String, Closure> closures;
     private final List<PlanStep> steps = new ArrayList<>();
-    /** What is shut, and by which step. */
+    /** The id of what is shut, and by which step. */
     private final Map<String, String> shut = new TreeMap<>();
+    /** Dangers that keep the heat off and are not over yet. */
+    private final Set<String> heatOff = new TreeSet<>();
     /** The house is in use until the boiler is switched off. */
     private boolean boilerMayFire = true;
 
+    /**
+     * @param closures what may be shut, by id
+     * @param stops    the dangers that stand at the start
+     */
+    Itinerary(Map<String, Closure> closures, List<Assessment.StopFound> stops) {
+        this.closures = closures;
+        stops.stream().filter(s -> s.danger().heat().isOff()).map(Assessment.StopFound::id).forEach(heatOff::add);
+        boilerMayFire = heatOff.isEmpty();
+    }
+
+    /** @throws IllegalStateException where the step may not be taken as things then stand; the message names it */
     void add(Draft.Drawn drawn) {
         Step step = drawn.step();
+        step.clears().ifPresent(heatOff::remove);
         boilerMayFire = step.fires().orElse(boilerMayFire);
         step.reopens().ifPresent(thing -> {
             if (shut.remove(thing) == null) {
-                throw new IllegalStateException("the step " + step.id() + " reopens the " + thing + ", which no step before it closes.");
+                throw new IllegalStateException("the step " + step.id() + " reopens the " + title(thing)
+                        + ", which no step before it closes.");
             }
         });
         step.closes().ifPresent(thing -> {
             if (shut.put(thing, step.id()) != null) {
-                throw new IllegalStateException("the step " + step.id() + " closes the " + thing + ", which is closed already.");
+                throw new IllegalStateException("the step " + step.id() + " closes the " + title(thing) + ", which is closed already.");
             }
         });
         check(step);
@@ -44,7 +61,7 @@ final class Itinerary {
     /** All steps; refuses a plan that leaves something shut. */
     List<PlanStep> finished() {
         shut.forEach((thing, step) -> {
-            throw new IllegalStateException("the step " + step + " closes the " + thing + ", and no step after it reopens it.");
+            throw new IllegalStateException("the step " + step + " closes the " + title(thing) + ", and no step after it reopens it.");
         });
         return List.copyOf(steps);
     }
@@ -59,17 +76,34 @@ final class Itinerary {
         if (boilerMayFire && Stage.of(step).letsWaterOut()) {
             throw new IllegalStateException("the step " + step.id() + " lets water out while the boiler may fire.");
         }
-        Optional<String> relief = shut.keySet().stream().filter(RELIEF::contains).findFirst();
+        Optional<Closure> relief = shut.keySet().stream().map(this::closure).filter(Closure::relief).findFirst();
         if (boilerMayFire && relief.isPresent()) {
-            throw new IllegalStateException("in the step " + step.id() + " the boiler may fire while the " + relief.get() + " is closed.");
+            throw new IllegalStateException("in the step " + step.id() + " the boiler may fire while the " + relief.get().title()
+                    + " is closed.");
         }
+        if (!heatOff.isEmpty() && (boilerMayFire || step.heatsToCelsius().isPresent())) {
+            throw new IllegalStateException("the step " + step.id() + " brings heat while the danger " + heatOff.iterator().next()
+                    + " is not over.");
+        }
+    }
+
+    private Closure closure(String id) {
+        return Optional.ofNullable(closures.get(id)).orElseThrow(() -> new IllegalStateException("\"" + id + "\" is not a known closure"
+                + Nearest.hint(id, closures.keySet())));
+    }
+
+    private String title(String id) {
+        return closure(id).title();
     }
 
     private PlanStep step(Draft.Drawn drawn) {
         Step step = drawn.step();
-        return new PlanStep(step.id(), Stage.of(step), drawn.rule().says(), drawn.rule().because(), drawn.rule().source(),
-                Planner.commaList(drawn.rule().note("tools")), step.minutes(),
-                Optional.of(drawn.rule().note("caution")).filter(Predicate.not(String::isBlank)), drawn.rule().note("proves"),
-                step.needs(), step.after(), step.closes(), step.reopens(), step.heatsToCelsius(), boilerMayFire);
+        Step.Words words = step.words().orElseGet(() -> new Step.Words(drawn.rule().says(), drawn.rule().note("proves"),
+                drawn.rule().note("tools")));
+        return new PlanStep(step.id(), Stage.of(step), words.says(), drawn.rule().because(), drawn.rule().source(),
+                Planner.commaList(words.tools()), step.minutes(),
+                Optional.of(drawn.rule().note("caution")).filter(Predicate.not(String::isBlank)), words.proves(), step.needs(),
+                step.after(), step.closes().map(this::closure), step.reopens().map(this::closure), step.heatsToCelsius(),
+                step.clears(), boilerMayFire);
     }
 }

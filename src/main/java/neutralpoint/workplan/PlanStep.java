@@ -3,6 +3,7 @@ package neutralpoint.workplan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Closure;
 
 /**
  * One step of a plan as it is carried out.
@@ -20,8 +21,9 @@ import java.util.OptionalDouble;
  * @param closes         what it shuts, takes out or sets for the time of the work
  * @param reopens        what it puts back as it was
  * @param heatsToCelsius how hot it makes the water
+ * @param clears         the danger that is over once it is proved
  * @param boilerMayFire  whether the boiler may fire during it
  */
 public record PlanStep(String id, Stage stage, String says, String because, String source, List<String> tools, double minutes,
-        Optional<String> caution, String proves, List<String> needs, List<String> after, Optional<String> closes,
-        Optional<String> reopens, OptionalDouble heatsToCelsius, boolean boilerMayFire) {}
+        Optional<String> caution, String proves, List<String> needs, List<String> after, Optional<Closure> closes,
+        Optional<Closure> reopens, OptionalDouble heatsToCelsius, Optional<String> clears, boolean boilerMayFire) {}

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import neutralpoint.catalogue.Closure;
 import neutralpoint.job.Job;
+import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
 import neutralpoint.rulebase.Draft;
 import neutralpoint.rulebase.fact.Step;
@@ -33,17 +35,20 @@ public final class Planner {
      */
     public static Planned plan(Assessor assessor, Job job, Optional<String> method) {
         Draft draft = assessor.plan(job, method);
-        return new Planned(draft, Refusal.of(draft.obstacles()), order(draft.steps()));
+        return new Planned(draft, Refusal.of(draft.obstacles()), order(draft.steps(), draft.closures(), draft.assessment().stops()));
     }
 
     /**
-     * Steps by stage and by what they need.
+     * Steps by stage and by what they need; what clears a danger comes before anything that may fire.
      *
+     * @param closures what may be shut, by id
+     * @param stops    the dangers that stand at the start
      * @throws IllegalStateException for a need that is not met or runs in a circle, for a closure that is not reopened,
      *                               for water heated to 80 °C or more, for water let out or a way of relief shut while
-     *                               the boiler may fire
+     *                               the boiler may fire,
+     *                               for heat while a danger that forbids it is not over
      */
-    static List<PlanStep> order(List<Draft.Drawn> drawn) {
+    static List<PlanStep> order(List<Draft.Drawn> drawn, Map<String, Closure> closures, List<Assessment.StopFound> stops) {
         Map<String, Draft.Drawn> byId = byId(drawn);
         DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
         byId.keySet().forEach(graph::addVertex);
@@ -52,8 +57,9 @@ public final class Planner {
             d.step().after().stream().filter(byId::containsKey).forEach(first -> edge(graph, byId, first, d.step()));
         });
         closuresBeforeReopenings(graph, byId);
+        dangersOverBeforeHeat(graph, byId);
         Comparator<String> byStage = Comparator.comparing((String id) -> Stage.of(byId.get(id).step())).thenComparing(id -> id);
-        Itinerary itinerary = new Itinerary();
+        Itinerary itinerary = new Itinerary(closures, stops);
         new TopologicalOrderIterator<>(graph, byStage).forEachRemaining(id -> itinerary.add(byId.get(id)));
         return itinerary.finished();
     }
@@ -88,6 +94,12 @@ public final class Planner {
             closing.step().closes().ifPresent(thing -> byId.values().stream().map(Draft.Drawn::step)
                     .filter(s -> s.reopens().equals(Optional.of(thing))).forEach(s -> edge(graph, byId, closing.step().id(), s)));
         }
+    }
+
+    private static void dangersOverBeforeHeat(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, Draft.Drawn> byId) {
+        List<Step> steps = byId.values().stream().map(Draft.Drawn::step).toList();
+        steps.stream().filter(s -> s.clears().isPresent()).forEach(over -> steps.stream()
+                .filter(s -> s.fires().orElse(false) || s.heatsToCelsius().isPresent()).forEach(s -> edge(graph, byId, over.id(), s)));
     }
 
     static List<String> commaList(String note) {

@@ -7,7 +7,7 @@ import neutralpoint.rulebase.fact.Step;
 
 /** The stages of the work in their order. */
 public enum Stage {
-    PREPARE, ISOLATE, CONNECT, FILL, HEAT, CLEANSE, DUMP, RINSE, REPAIR, PUT_BACK, REFILL, PROVE, RECORD;
+    MAKE_SAFE, PREPARE, ISOLATE, CONNECT, FILL, HEAT, CLEANSE, DUMP, RINSE, REPAIR, PUT_BACK, REFILL, PROVE, RECORD;
 
     /** As rules write it: put-back. */
     public String word() {

@@ -56,7 +56,8 @@ class AssessCommandTest {
                     Run run = Run.of("assess", f.toString());
                     assertThat(run.code()).isEqualTo(1);
                     assertThat(run.out().lines().toList().get(0)).startsWith("STOP: ");
-                    assertThat(run.out().lines().toList().get(1)).startsWith("Now: ");
+                    assertThat(run.out().lines().toList().get(1)).isEqualTo("Now:");
+                    assertThat(run.out().lines().toList().get(2)).startsWith("  1  ");
                 }));
     }
 

@@ -25,6 +25,13 @@ class WorkPlanPropertiesTest {
     private static final int ENOUGH = 20;
     private static final List<String> METHODS = List.copyOf(Shared.CATALOGUE.methods().keySet());
 
+    /**
+     * The ways by which a heat source's water expands, is relieved or moves on, written down here by hand and not read from
+     * the catalogue. Common practice, no source.
+     */
+    private static final Set<String> RELIEF = Set.of("open-vent", "cold-feed", "combined-feed-and-vent", "tank-outlet",
+            "expansion-vessel", "gravity-pair", "boiler-valves");
+
     @Test
     void everyPlanIsSafeFromEndToEnd() {
         AtomicInteger cleanses = new AtomicInteger();
@@ -54,14 +61,14 @@ class WorkPlanPropertiesTest {
         List<String> shut = new ArrayList<>();
         for (PlanStep step : planned.steps()) {
             assertThat(done).as("%s: before %s", what, step.id()).containsAll(step.needs());
-            step.reopens().ifPresent(thing -> assertThat(shut.remove(thing)).as("%s: %s", what, step.id()).isTrue());
-            step.closes().ifPresent(shut::add);
+            step.reopens().ifPresent(thing -> assertThat(shut.remove(thing.id())).as("%s: %s", what, step.id()).isTrue());
+            step.closes().ifPresent(thing -> shut.add(thing.id()));
             step.heatsToCelsius().ifPresent(c -> assertThat(c).as("%s: %s", what, step.id()).isLessThan(80));
             if (step.stage() == Stage.DUMP || step.stage() == Stage.RINSE) {
                 assertThat(step.boilerMayFire()).as("%s: %s", what, step.id()).isFalse();
             }
-            if (shut.contains("open vent") || shut.contains("combined feed and vent") || shut.contains("cold feed")) {
-                assertThat(step.boilerMayFire()).as("%s: %s with the vent closed", what, step.id()).isFalse();
+            if (shut.stream().anyMatch(RELIEF::contains)) {
+                assertThat(step.boilerMayFire()).as("%s: %s with %s closed", what, step.id(), shut).isFalse();
             }
             done.add(step.id());
         }

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.Cause;
+import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.document.Documents;
 import neutralpoint.document.Node;
@@ -32,7 +33,7 @@ import org.junit.jupiter.api.TestFactory;
 /** For every rule: the smallest call-out that fires it, and the nearest one that does not. */
 class RuleExamplesTest {
     private static final Set<String> NOT_FINDINGS = Set.of("arrangement", "settled", "likely", "standings", "chief", "work", "floors", "radiators",
-            "planning", "features", "arrangement-status");
+            "planning", "features", "arrangement-status", "dangers");
 
     @TestFactory
     Stream<DynamicTest> everyRuleFiresAndStaysSilent() {
@@ -77,6 +78,10 @@ class RuleExamplesTest {
             session.tell(example.texts("likely").stream().map(Likely::new).toList());
             session.tell(standings(example));
             session.tell(work(example));
+            List<Assessment.StopFound> dangers = dangers(example);
+            session.tell(Dangers.facts(dangers));
+            session.tell(Dangers.asks(dangers));
+            session.tell(Dangers.clears(dangers));
             session.tell(planning(example));
             return session.rulesFired();
         }
@@ -118,6 +123,15 @@ class RuleExamplesTest {
         example.texts("features").forEach(f -> traits.addAll(Shared.CATALOGUE.arrangement(f).traits()));
         return List.of(new Planning(planning.text("course"), planning.findText("method").orElse(""), planning.findText("supply").orElse("unknown")),
                 new Layout(kind.id(), example.findText("arrangement-status").orElse("settled"), new TreeSet<>(example.texts("features")), traits));
+    }
+
+    private static List<Assessment.StopFound> dangers(Node.Fields example) {
+        List<Assessment.StopFound> dangers = new ArrayList<>();
+        example.find("dangers").ifPresent(n -> n.asFields().fields().forEach((id, course) -> {
+            Danger danger = Shared.CATALOGUE.danger(id);
+            dangers.add(new Assessment.StopFound(danger, course.asText(), danger.now(), danger.clearing(), List.of()));
+        }));
+        return dangers;
     }
 
     private static List<Work> work(Node.Fields example) {

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
+import neutralpoint.catalogue.Closure;
 import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessor;
@@ -217,7 +218,7 @@ class EveryHouseTest {
     }
 
     private static Set<String> closed(String system, String controls) {
-        return plan(system, controls, "machine-flush").stream().flatMap(s -> s.closes().stream()).collect(Collectors.toCollection(TreeSet::new));
+        return plan(system, controls, "machine-flush").stream().flatMap(s -> s.closes().map(Closure::title).stream()).collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static boolean fires(String system, String controls) {

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import neutralpoint.Shared;
 import neutralpoint.rulebase.Draft;
 import neutralpoint.rulebase.RuleInfo;
 import neutralpoint.rulebase.fact.Step;
@@ -52,26 +53,26 @@ class PlannerTest {
     @Test
     void aClosureThatIsNotReopenedIsRefused() {
         assertThatIllegalStateException().isThrownBy(() -> order(BOILER_DEAD,
-                Step.called("cold-feed-capped").in("isolate").needs("boiler-dead").closes("cold feed")))
+                Step.called("cold-feed-capped").in("isolate").needs("boiler-dead").closes("cold-feed")))
                 .withMessage("the step cold-feed-capped closes the cold feed, and no step after it reopens it.");
     }
 
     @Test
     void aReopeningOfWhatWasNeverClosedIsRefused() {
-        assertThatIllegalStateException().isThrownBy(() -> order(Step.called("vent-uncapped").in("put-back").reopens("open vent")))
+        assertThatIllegalStateException().isThrownBy(() -> order(Step.called("vent-uncapped").in("put-back").reopens("open-vent")))
                 .withMessage("the step vent-uncapped reopens the open vent, which no step before it closes.");
     }
 
     @Test
     void aSecondClosureOfTheSameThingIsRefused() {
-        assertThatIllegalStateException().isThrownBy(() -> order(Step.called("a").in("isolate").closes("heads"),
-                Step.called("b").in("isolate").closes("heads"), Step.called("c").in("put-back").reopens("heads")))
-                .withMessage("the step b closes the heads, which is closed already.");
+        assertThatIllegalStateException().isThrownBy(() -> order(Step.called("a").in("isolate").closes("radiators"),
+                Step.called("b").in("isolate").closes("radiators"), Step.called("c").in("put-back").reopens("radiators")))
+                .withMessage("the step b closes the radiators, which is closed already.");
     }
 
     @Test
     void aReopeningComesAfterItsClosureThoughNothingElseSaysSo() {
-        assertThat(order(Step.called("a").in("prepare").reopens("heads"), Step.called("b").in("prove").closes("heads")))
+        assertThat(order(Step.called("a").in("prepare").reopens("radiators"), Step.called("b").in("prove").closes("radiators")))
                 .containsExactly("b", "a");
     }
 
@@ -97,8 +98,8 @@ class PlannerTest {
 
     @Test
     void theBoilerMayNotFireWhileAWayOfReliefIsShut() {
-        Step cap = Step.called("vent-capped").in("isolate").closes("open vent");
-        Step uncap = Step.called("vent-uncapped").in("put-back").reopens("open vent");
+        Step cap = Step.called("vent-capped").in("isolate").closes("open-vent");
+        Step uncap = Step.called("vent-uncapped").in("put-back").reopens("open-vent");
         assertThatIllegalStateException().isThrownBy(() -> order(cap, uncap))
                 .withMessage("in the step vent-capped the boiler may fire while the open vent is closed.");
         assertThatIllegalStateException().isThrownBy(() -> order(BOILER_DEAD, cap.needs("boiler-dead"), Step.called("heat").in("heat").fires(true), uncap))
@@ -130,7 +131,8 @@ class PlannerTest {
     void aStepCarriesItsRulesNotes() {
         RuleInfo rule = RuleInfo.of("r", "workplan", Map.of("says", "Shut it.", "because", "It leaks.", "source", "common-practice",
                 "tools", "key, tag", "proves", "It is dry.", "caution", "scald"));
-        PlanStep step = Planner.order(List.of(new Draft.Drawn(rule, Step.called("a").in("prepare").minutes(7)))).get(0);
+        PlanStep step = Planner.order(List.of(new Draft.Drawn(rule, Step.called("a").in("prepare").minutes(7))),
+                Shared.CATALOGUE.closures(), List.of()).get(0);
         assertThat(step.says()).isEqualTo("Shut it.");
         assertThat(step.because()).isEqualTo("It leaks.");
         assertThat(step.source()).isEqualTo("common-practice");
@@ -143,7 +145,8 @@ class PlannerTest {
 
     private static List<String> order(Step... steps) {
         int[] number = {0};
-        return Planner.order(Stream.of(steps).map(s -> new Draft.Drawn(RuleInfo.of("rule " + number[0]++, "workplan", Map.of()), s)).toList())
+        return Planner.order(Stream.of(steps).map(s -> new Draft.Drawn(RuleInfo.of("rule " + number[0]++, "workplan", Map.of()), s)).toList(),
+                Shared.CATALOGUE.closures(), List.of())
                 .stream().map(PlanStep::id).toList();
     }
 }

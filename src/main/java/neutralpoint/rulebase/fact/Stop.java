@@ -3,24 +3,25 @@ package neutralpoint.rulebase.fact;
 import java.util.List;
 
 /**
- * A red line: work stops until it is dealt with.
+ * A red line: work stops until the danger is over.
  *
  * @param course "refer", or the course by which the engineer can clear it on site
+ * @param danger id of the danger that stands
  */
-public record Stop(String course, List<Seen> from) {
+public record Stop(String course, String danger, List<Seen> from) {
 
     /** True when somebody else must deal with it. */
     public boolean isReferral() {
         return course.equals("refer");
     }
 
-    /** Nothing may go on here; somebody else must deal with it. */
-    public static Stop refer(Seen... from) {
-        return new Stop("refer", List.of(from));
+    /** Nothing may go on here; somebody else must deal with the danger. */
+    public static Stop refer(String danger, Seen... from) {
+        return new Stop("refer", danger, List.of(from));
     }
 
-    /** The engineer can clear this on site by the named course before anything else. */
-    public static Stop clearBy(String course, Seen... from) {
-        return new Stop(course, List.of(from));
+    /** The engineer can clear the danger on site by the named course before anything else. */
+    public static Stop clearBy(String course, String danger, Seen... from) {
+        return new Stop(course, danger, List.of(from));
     }
 }

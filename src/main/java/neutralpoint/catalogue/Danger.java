@@ -1,0 +1,107 @@
+package neutralpoint.catalogue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import neutralpoint.document.Node;
+import neutralpoint.job.Answer;
+import neutralpoint.job.Job;
+
+/**
+ * Something that can hurt people, and what is done about it. Every text about it on any page is made from this entry.
+ *
+ * @param means     what it is
+ * @param hurts     whom it can hurt, and how
+ * @param speed     how fast: at-once, within-hours or in-days
+ * @param now       what to do now, in order
+ * @param never     what must not be done
+ * @param who       who must come, or who may put it right
+ * @param clearing  what clears it on site; its steps are proved before any heat
+ * @param over      the condition under which it is over
+ * @param heat      what may heat the house meanwhile
+ * @param cautions  ids of the cautions that belong to it, whatever the course
+ * @param emergency the word by which it is called up when it happens during the work; empty for none
+ * @param ways      every way in which it can be told
+ */
+public record Danger(String id, String title, String means, String hurts, String speed, List<Act> now, List<String> never,
+        String who, List<Clearing> clearing, String over, Heat heat, List<String> cautions, Optional<String> emergency, String source,
+        List<Way> ways) {
+
+    /** What may heat the house until the danger is over. */
+    public enum HeatMeanwhile {
+        OFF, MAY_STAY, MUST_STAY;
+
+        /** As it is written in the catalogue: may-stay. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    /**
+     * @param meanwhile whether heat must be off, may stay on or must stay on
+     * @param sources   the sources of heat it speaks of, in words
+     */
+    public record Heat(HeatMeanwhile meanwhile, List<String> sources) {
+        public boolean isOff() {
+            return meanwhile == HeatMeanwhile.OFF;
+        }
+    }
+
+    /**
+     * One short step of what to do now.
+     *
+     * @param says   what to do
+     * @param proves how it is seen done
+     * @param when   the houses it is for
+     */
+    public record Act(String says, String proves, When when) {}
+
+    /**
+     * What clears the danger on site.
+     *
+     * @param minutes 0 or more
+     */
+    public record Clearing(String says, String proves, String tools, double minutes, When when) {}
+
+    /**
+     * The houses something is for.
+     *
+     * @param given  every finding here has one of these answers; the word trait stands for what is certain of the system
+     * @param unless no finding here has any of these answers
+     */
+    public record When(Map<String, List<String>> given, Map<String, List<String>> unless) {
+        /** The word that stands for the traits of the system. */
+        public static final String TRAIT = "trait";
+
+        boolean fits(Job known, Set<String> traits) {
+            return given.entrySet().stream().allMatch(e -> isSo(e.getKey(), e.getValue(), known, traits))
+                    && unless.entrySet().stream().noneMatch(e -> isSo(e.getKey(), e.getValue(), known, traits));
+        }
+
+        private static boolean isSo(String finding, List<String> answers, Job known, Set<String> traits) {
+            return finding.equals(TRAIT) ? answers.stream().anyMatch(traits::contains)
+                    : known.answer(finding).map(a -> a instanceof Answer.One one ? answers.contains(one.choice())
+                            : a instanceof Answer.Several several && several.choices().stream().anyMatch(answers::contains)).orElse(false);
+        }
+    }
+
+    /**
+     * One way in which the danger can be told.
+     *
+     * @param by  the kind of telling in words, such as "the radiator table"
+     * @param job the smallest job file that tells it so
+     */
+    public record Way(String by, Node job) {}
+
+    /** What to do now in this house. */
+    public List<Act> now(Job known, Set<String> traits) {
+        return now.stream().filter(a -> a.when().fits(known, traits)).toList();
+    }
+
+    /** What clears it in this house. */
+    public List<Clearing> clearing(Job known, Set<String> traits) {
+        return clearing.stream().filter(c -> c.when().fits(known, traits)).toList();
+    }
+}

@@ -1,0 +1,96 @@
+package neutralpoint.catalogue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import neutralpoint.document.BadInput;
+import neutralpoint.document.Node;
+
+/** Turns entries of the catalogue of dangers into dangers, and holds what they name against the rest. */
+final class DangerReader {
+    private static final Set<String> SPEEDS = Set.of("at-once", "within-hours", "in-days");
+    private static final Map<String, Danger.HeatMeanwhile> HEAT = Arrays.stream(Danger.HeatMeanwhile.values())
+            .collect(Collectors.toMap(Danger.HeatMeanwhile::word, Function.identity()));
+    private static final Set<String> OF_ACT = Set.of("do", "done", "when", "unless");
+    private static final Set<String> OF_CLEARING = Set.of("do", "done", "tools", "minutes", "when", "unless");
+
+    private DangerReader() {}
+
+    static Danger danger(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "hurts", "speed", "now", "never", "who", "clearing", "over",
+                "heat", "cautions", "emergency", "source", "ways"));
+        Node.Fields heat = f.get("heat").asFields().only(Set.of("meanwhile", "sources"));
+        return new Danger(CatalogueReader.id(f), f.text("title"), f.text("means"), f.text("hurts"),
+                CatalogueReader.oneOf(f, "speed", SPEEDS), some(f, "now").stream().map(DangerReader::act).toList(), f.texts("never"),
+                f.text("who"), items(f, "clearing").stream().map(DangerReader::clearing).toList(), f.text("over"),
+                new Danger.Heat(HEAT.get(CatalogueReader.oneOf(heat, "meanwhile", HEAT.keySet())), heat.texts("sources")),
+                f.texts("cautions"), f.findText("emergency"), f.text("source"), items(f, "ways").stream().map(DangerReader::way).toList());
+    }
+
+    private static Danger.Act act(Node node) {
+        Node.Fields f = node.asFields().only(OF_ACT);
+        return new Danger.Act(f.text("do"), f.text("done"), when(f));
+    }
+
+    private static Danger.Clearing clearing(Node node) {
+        Node.Fields f = node.asFields().only(OF_CLEARING);
+        return new Danger.Clearing(f.text("do"), f.text("done"), f.findText("tools").orElse("none"), f.get("minutes").asNumber(), when(f));
+    }
+
+    private static Danger.Way way(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("by", "job"));
+        return new Danger.Way(f.text("by"), f.get("job"));
+    }
+
+    private static Danger.When when(Node.Fields f) {
+        return new Danger.When(answers(f, "when"), answers(f, "unless"));
+    }
+
+    private static Map<String, List<String>> answers(Node.Fields f, String name) {
+        Map<String, List<String>> answers = new LinkedHashMap<>();
+        f.find(name).ifPresent(n -> n.asFields().fields().forEach((id, words) -> answers.put(id, words.asTexts())));
+        return answers;
+    }
+
+    private static List<Node> items(Node.Fields f, String name) {
+        return f.find(name).map(n -> n.asItems().items()).orElse(List.of());
+    }
+
+    private static List<Node> some(Node.Fields f, String name) {
+        List<Node> items = items(f, name);
+        if (items.isEmpty()) {
+            throw new BadInput(f.where(), "the danger \"" + f.text("id") + "\" needs \"" + name + "\" with at least one line.");
+        }
+        return items;
+    }
+
+    /** Refuses the first finding, answer, trait, caution or source that is not catalogued. */
+    static void check(Node.Fields f, Catalogue catalogue) {
+        some(f, "ways");
+        CatalogueFiles.refer(f, "source", catalogue.sources().keySet());
+        CatalogueFiles.refer(f, "cautions", catalogue.cautions().keySet());
+        List<Node> lines = new ArrayList<>(items(f, "now"));
+        lines.addAll(items(f, "clearing"));
+        for (Node line : lines) {
+            line.asFields().find("when").ifPresent(n -> check(n.asFields(), "when", catalogue));
+            line.asFields().find("unless").ifPresent(n -> check(n.asFields(), "unless", catalogue));
+        }
+    }
+
+    private static void check(Node.Fields when, String name, Catalogue catalogue) {
+        when.find(Danger.When.TRAIT).ifPresent(n -> CatalogueFiles.refer(when, Danger.When.TRAIT, catalogue.traits()));
+        Node.Fields findings = Node.noFields(when.where());
+        when.fields().forEach((id, answers) -> {
+            if (!id.equals(Danger.When.TRAIT)) {
+                findings.fields().put(id, answers);
+                findings.names().put(id, when.names().get(id));
+            }
+        });
+        CatalogueFiles.checkAnswers(findings, catalogue);
+    }
+}
