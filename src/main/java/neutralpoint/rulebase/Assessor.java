@@ -95,10 +95,10 @@ public final class Assessor {
         session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
 
         MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
-        CourseChoice choice = new CourseChoice(catalogue, methods, session.all(Remedy.class), session.all(Bars.class));
+        CourseChoice choice = new CourseChoice(catalogue, system, methods, session.all(Remedy.class), session.all(Bars.class));
         List<Assessment.StopFound> stops = Dangers.standing(session.all(Stop.class), catalogue, known, system.traits());
         session.tell(Dangers.facts(stops));
-        Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes), system);
+        Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
         List<Assessment.Step> order = order(session, stops, choice, causes, chief);
         session.tell(work(verdict, order));
         if (!order.isEmpty()) {
@@ -127,7 +127,7 @@ public final class Assessor {
         List<WorkOrder.ToDo> toDo = causes.stream()
                 .filter(c -> c.isActive() || chief.is(c))
                 .map(c -> new WorkOrder.ToDo(c, choice.choose(c)))
-                .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).toList();
+                .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).filter(t -> !t.chosen().isOnlyALook()).toList();
         List<Assessment.Step> work = new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class))
                 .steps(toDo);
         return Stream.concat(stops.stream().flatMap(this::clearing), work.stream()).toList();

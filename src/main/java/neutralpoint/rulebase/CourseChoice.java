@@ -16,25 +16,51 @@ final class CourseChoice {
     private static final String NONE = "no-wet-side-work";
     private static final String GENTLER = "partial-cleanse";
     private static final String LOOK_FURTHER = "look-further";
+    private static final String NOTHING_SEEN = "Nothing but the complaint points to it, and nothing is opened on that alone.";
     private static final String LOOK_FIRST = "What is closed, and where a cleanse is connected, hangs on the kind of system, and that is not clear.";
 
     private final Catalogue catalogue;
+    private final Assessment.System system;
     private final MethodChoice methods;
     private final List<Derived<Remedy>> remedies;
     private final List<Derived<Bars>> bars;
 
-    CourseChoice(Catalogue catalogue, MethodChoice methods, List<Derived<Remedy>> remedies, List<Derived<Bars>> bars) {
+    /** @param system what is known of the system; nothing is cleansed while that is not clear */
+    CourseChoice(Catalogue catalogue, Assessment.System system, MethodChoice methods, List<Derived<Remedy>> remedies, List<Derived<Bars>> bars) {
         this.catalogue = catalogue;
+        this.system = system;
         this.methods = methods;
         this.remedies = remedies;
         this.bars = bars;
     }
 
     /** A course and, where a rule changed it from the usual one, that rule's reason. */
-    record Chosen(Course course, List<String> because) {}
+    record Chosen(Course course, List<String> because) {
 
-    /** The course that answers this cause on this system. */
+        /** True when nothing is to be done for it before more has been seen. */
+        boolean isOnlyALook() {
+            return course.id().equals(LOOK_FURTHER);
+        }
+    }
+
+    /** The course that answers this cause on this system; no cleanse on a system that is not known, or on the complaint alone. */
     Chosen choose(Assessment.CauseStanding standing) {
+        Chosen chosen = permitted(standing);
+        if (!chosen.course().cleanses() || system.isKnown() && isSeen(standing)) {
+            return chosen;
+        }
+        List<String> because = new ArrayList<>(system.contradictions());
+        because.add(system.isKnown() ? NOTHING_SEEN : LOOK_FIRST);
+        because.add("Once that is known, " + chosen.course().title().toLowerCase(Locale.ROOT) + " may be what comes of it.");
+        return new Chosen(catalogue.course(LOOK_FURTHER), because);
+    }
+
+    /** True when it is likely, or something else than the complaint speaks for it. */
+    private static boolean isSeen(Assessment.CauseStanding standing) {
+        return standing.isActive() || standing.evidence().stream().anyMatch(e -> e.isFor() && !e.finding().equals(Catalogue.COMPLAINT));
+    }
+
+    private Chosen permitted(Assessment.CauseStanding standing) {
         List<String> because = new ArrayList<>();
         String usual = remedies.stream().filter(r -> r.fact().standing().cause().equals(standing.id())).findFirst()
                 .map(r -> {
@@ -68,8 +94,7 @@ final class CourseChoice {
                 methods.ruledOut(course).stream().map(Assessment.RuledOut::because).toList()));
     }
 
-    /** @param system what is known of the system; nothing is cleansed while that is not clear */
-    Assessment.Verdict verdict(List<Assessment.StopFound> stops, ChiefCause chief, List<String> disputes, Assessment.System system) {
+    Assessment.Verdict verdict(List<Assessment.StopFound> stops, ChiefCause chief, List<String> disputes) {
         List<String> because = new ArrayList<>();
         stops.stream().sorted(Comparator.comparing(s -> !s.isReferral())).map(Assessment.StopFound::because).forEach(because::add);
         because.addAll(disputes);
@@ -89,11 +114,6 @@ final class CourseChoice {
         } else if (!stops.isEmpty() && !course.repairs() && !course.id().equals(REFER)) {
             // While a danger stands nothing but its repair, or another repair after it, is the course.
             course = catalogue.course(stops.get(0).course());
-        } else if (course.cleanses() && !system.isKnown()) {
-            because.add(0, "Once it is known, " + course.title().toLowerCase(Locale.ROOT) + " is what would come of it.");
-            because.add(0, LOOK_FIRST);
-            because.addAll(0, system.contradictions());
-            course = catalogue.course(LOOK_FURTHER);
         }
         return new Assessment.Verdict(course, chief.standing(), because.stream().distinct().toList());
     }

@@ -5,9 +5,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import neutralpoint.Shared;
+import neutralpoint.authoring.CaseStudy;
 import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
@@ -20,15 +22,40 @@ final class RandomCallouts {
     private static final int MOST_RADIATORS = 40;
     private static final int A_FEW = 6;
     private static final int SOME = 25;
+    /** One call-out in so many is a case study a little changed, and in that one answer in so many is left out. */
+    private static final int HOUSE_ONE_IN = 3;
+    private static final int LEFT_OUT_ONE_IN = 12;
+    private static final List<CaseStudy> CASES = Shared.allCases();
     /** One call-out in so many comes with readings. */
     private static final int READ_ONE_IN = 3;
     private static final List<String> FLOORS = List.of("ground", "first", "second", "unknown");
 
     private RandomCallouts() {}
 
-    /** A call-out of a few, of many or of nearly all findings; half of them without a red line, a few answers left open. */
+    /**
+     * One in three is a case study with a few answers changed, added or left out; the others are of a few, of many or of
+     * nearly all findings, half of them without a red line, a few answers left open.
+     */
     static Job callout(long seed, int number) {
         Random random = new Random(seed * 1_000_003 + number);
+        return random.nextInt(HOUSE_ONE_IN) == 0 ? likeACase(random, number) : anything(random, number);
+    }
+
+    private static Job likeACase(Random random, int number) {
+        Job house = any(CASES, random).job();
+        List<Finding> findings = new ArrayList<>(Shared.CATALOGUE.findings().values());
+        Collections.shuffle(findings, random);
+        Job job = new Job("random-" + number, "", house.radiators(), house.answers(), Optional.empty(), house.gauge());
+        for (Finding f : findings.subList(0, random.nextInt(A_FEW))) {
+            job = job.with(f.id(), answer(f, job.radiators(), random));
+        }
+        for (String finding : house.answers().keySet()) {
+            job = random.nextInt(LEFT_OUT_ONE_IN) == 0 ? job.without(finding) : job;
+        }
+        return RandomReadings.possible(job);
+    }
+
+    private static Job anything(Random random, int number) {
         List<Finding> findings = new ArrayList<>(Shared.CATALOGUE.findings().values());
         Collections.shuffle(findings, random);
         int most = List.of(A_FEW, SOME, findings.size()).get(random.nextInt(3));
