@@ -149,7 +149,8 @@ public final class RuleAudit {
         catalogue.dangers().values().forEach(d -> sources.add(d.source()));
         Set<String> cautions = ids("Attach"::equals);
         catalogue.dangers().values().forEach(d -> cautions.addAll(d.cautions()));
-        catalogue.findings().values().forEach(f -> f.caution().ifPresent(cautions::add));
+        catalogue.findings().values().forEach(f -> cautions.addAll(f.cautions()));
+        catalogue.methods().values().forEach(m -> cautions.addAll(m.cautions()));
         rules.forEach(r -> cautions.add(r.note("caution")));
         orphans("caution", catalogue.cautions().keySet(), cautions, "no rule attaches it.");
         orphans("arrangement", catalogue.arrangements().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");

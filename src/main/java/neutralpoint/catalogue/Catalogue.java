@@ -1,6 +1,7 @@
 package neutralpoint.catalogue;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -42,6 +43,11 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
 
     public Caution caution(String id) {
         return known(id, cautions, "caution");
+    }
+
+    /** The cautions of these ids, the worst first. */
+    public List<Caution> cautions(Collection<String> ids) {
+        return cautions.values().stream().filter(c -> ids.contains(c.id())).sorted(Caution.WORST_FIRST).toList();
     }
 
     public Source source(String id) {

@@ -170,7 +170,10 @@ public final class CatalogueFiles {
             refer(f, "only-on", catalogue.traits());
             refer(f, "answers", catalogue.finding(Catalogue.COMPLAINT).optionIds());
         }
-        entries(sections, "methods").forEach(f -> refer(f, "for", catalogue.courses().keySet()));
+        for (Node.Fields f : entries(sections, "methods")) {
+            refer(f, "for", catalogue.courses().keySet());
+            refer(f, "cautions", catalogue.cautions().keySet());
+        }
         entries(sections, "cautions").forEach(f -> refer(f, "source", catalogue.sources().keySet()));
         entries(sections, "dangers").forEach(f -> DangerReader.check(f, catalogue));
         for (Node.Fields f : entries(sections, PLAN_LISTS)) {

@@ -34,9 +34,14 @@ final class CatalogueReader {
         return new Finding(id, f.text("ask"), f.text("how"), type, options(f, type), f.findText("unit").orElse(""),
                 range.isEmpty() ? 0 : range.get(0), range.isEmpty() ? 0 : range.get(1),
                 oneOf(f, "place", PLACES), (int) f.get("minutes").asNumber(), f.texts("tools"),
-                oneOf(f, "intrusive", INTRUSIVE), f.findText("caution"), f.texts("only-on"), askWhen(f),
+                oneOf(f, "intrusive", INTRUSIVE), cautions(f), f.texts("only-on"), askWhen(f),
                 f.findText("family").orElse(id), f.texts("words"), f.findText("worked-out").orElse("no").equals("yes"),
                 f.findText("not-below"));
+    }
+
+    /** One caution to read first, or several. */
+    private static List<String> cautions(Node.Fields f) {
+        return f.find("caution").map(n -> n instanceof Node.Items ? n.asTexts() : List.of(n.asText())).orElse(List.of());
     }
 
     private static List<Option> options(Node.Fields f, AnswerType type) {
@@ -82,8 +87,8 @@ final class CatalogueReader {
     }
 
     static Method method(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "for", "prior"));
-        return new Method(id(f), f.text("title"), f.text("means"), f.texts("for"), prior(f));
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "for", "prior", "cautions"));
+        return new Method(id(f), f.text("title"), f.text("means"), f.texts("for"), prior(f), f.texts("cautions"));
     }
 
     static Handling handling(Node node) {
@@ -115,8 +120,9 @@ final class CatalogueReader {
     }
 
     static Caution caution(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "text", "authority", "source"));
-        return new Caution(id(f), f.text("text"), f.text("authority"), f.text("source"));
+        Node.Fields f = node.asFields().only(Set.of("id", "text", "authority", "harm", "moment", "source"));
+        return new Caution(id(f), f.text("text"), f.text("authority"), Harm.of(oneOf(f, "harm", Harm.words())),
+                Moment.of(oneOf(f, "moment", Moment.words())), f.text("source"));
     }
 
     static Closure closure(Node node) {

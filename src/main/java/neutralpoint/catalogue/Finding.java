@@ -17,7 +17,7 @@ import neutralpoint.job.Answer;
  * @param place     where on the site it is found
  * @param minutes   time it takes
  * @param intrusive hands-off, hands-on, opens-water or takes-apart
- * @param caution   id of the caution to read first
+ * @param cautions  ids of the cautions to read first
  * @param onlyOn    traits of which the system must have one for the question to make sense; empty for any
  * @param askWhen   earlier answers of which one must have been given; empty for always
  * @param family    findings of one family are one observation seen twice
@@ -27,7 +27,7 @@ import neutralpoint.job.Answer;
  */
 public record Finding(String id, String ask, String how, AnswerType type, List<Option> options, String unit,
         double lowest, double highest, String place, int minutes, List<String> tools, String intrusive,
-        Optional<String> caution, List<String> onlyOn, Map<String, List<String>> askWhen, String family,
+        List<String> cautions, List<String> onlyOn, Map<String, List<String>> askWhen, String family,
         List<String> words, boolean workedOut, Optional<String> notBelow) {
 
     public List<String> optionIds() {

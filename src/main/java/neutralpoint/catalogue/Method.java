@@ -7,5 +7,6 @@ import java.util.List;
  *
  * @param courses       the courses it can carry out
  * @param priorDecibans how readily it is chosen before anything is known; trade judgement
+ * @param cautions      ids of the cautions that go with it wherever it is used
  */
-public record Method(String id, String title, String means, List<String> courses, int priorDecibans) {}
+public record Method(String id, String title, String means, List<String> courses, int priorDecibans, List<String> cautions) {}

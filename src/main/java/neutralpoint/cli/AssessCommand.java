@@ -19,6 +19,7 @@ import neutralpoint.job.RadiatorCsv;
 import neutralpoint.job.RadiatorTable;
 import neutralpoint.report.AssessmentJson;
 import neutralpoint.report.AssessmentText;
+import neutralpoint.report.CautionView;
 import neutralpoint.report.Look;
 import neutralpoint.report.SumsText;
 import neutralpoint.rulebase.Assessment;
@@ -46,6 +47,9 @@ final class AssessCommand implements Callable<Integer> {
 
     @Option(names = "--sums", description = "show the arithmetic behind everything worked out")
     private boolean sums;
+
+    @Option(names = "--cautions", description = "print every caution, not only the first")
+    private boolean cautions;
 
     @Option(names = "--plain", description = "no colour and no block characters")
     private boolean plain;
@@ -95,7 +99,7 @@ final class AssessCommand implements Callable<Integer> {
             System.out.print(oneLine ? Json.line(fields) + "\n" : Json.pretty(fields));
         } else {
             Look look = TerminalScreen.standardOutput(plain, WIDTH);
-            System.out.println(AssessmentText.of(assessment, next, look));
+            System.out.println(AssessmentText.of(assessment, next, look, cautions ? CautionView.ALL : CautionView.FROM_FILES));
             if (sums) {
                 System.out.println("The sums\n" + SumsText.of(assessment, look));
             }

@@ -13,6 +13,7 @@ import neutralpoint.document.Json;
 import neutralpoint.job.Job;
 import neutralpoint.report.AssessmentJson;
 import neutralpoint.report.AssessmentText;
+import neutralpoint.report.CautionView;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
 import neutralpoint.rulebase.RuleBase;
@@ -64,7 +65,7 @@ final class RehearseCommand implements Callable<Integer> {
     private static void touchViews(Assessment assessment, List<NextQuestion> next) {
         try (TerminalScreen screen = TerminalScreen.open(true)) {
             screen.heading(Json.line(AssessmentJson.of(assessment, next)));
-            screen.line(AssessmentText.of(assessment, next, screen.look()));
+            screen.line(AssessmentText.of(assessment, next, screen.look(), CautionView.AT_A_PROMPT));
             screen.ask("", List.of());
         }
     }

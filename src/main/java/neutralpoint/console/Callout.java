@@ -21,6 +21,7 @@ import neutralpoint.document.Where;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.report.AssessmentText;
+import neutralpoint.report.CautionView;
 import neutralpoint.report.SumsText;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
@@ -28,7 +29,7 @@ import neutralpoint.rulebase.Assessor;
 /** One call-out at the keyboard, from the first question to the verdict; saved after every answer. */
 public final class Callout {
     private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change", "ask",
-            "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "workplan", "verdict", "save", "leave", "help");
+            "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "workplan", "cautions", "verdict", "save", "leave", "help");
     /** Commands that may be followed by more words. */
     private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "save");
     private static final int LONG_LIST = 8;
@@ -127,7 +128,7 @@ public final class Callout {
             return;
         }
         announced = ids;
-        telling.stops(now.stops());
+        telling.stops(now);
     }
 
     private void ask(Finding finding) {
@@ -170,6 +171,7 @@ public final class Callout {
                 case "sums" -> screen.line(SumsText.of(assess(job), screen.look()).stripTrailing());
                 case "arrangement" -> telling.arrangement(assess(job), new ArrangementQuestion(engine.get().assessor(), catalogue));
                 case "workplan" -> telling.workPlan(engine.get().assessor(), job);
+                case "cautions" -> telling.cautions(assess(job));
                 case "reasons" -> telling.reasons(assess(job));
                 case "back" -> back(finding);
                 case "change" -> change(rest);
@@ -284,7 +286,7 @@ public final class Callout {
     private void verdict() {
         Assessment a = assess(job);
         screen.line("");
-        screen.line(AssessmentText.of(a, engine.get().lookahead().rank(a, WORTH_ASKING), screen.look()));
+        screen.line(AssessmentText.of(a, engine.get().lookahead().rank(a, WORTH_ASKING), screen.look(), CautionView.AT_A_PROMPT));
     }
 
     private Assessment assess(Job j) {

@@ -11,6 +11,7 @@ import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.report.StopLines;
 import neutralpoint.report.ArrangementSheet;
+import neutralpoint.report.CautionView;
 import neutralpoint.report.WorkPlanText;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
@@ -29,12 +30,13 @@ final class Telling {
     }
 
     /** What must be made safe first. */
-    void stops(List<Assessment.StopFound> stops) {
-        stops.forEach(s -> {
+    void stops(Assessment a) {
+        a.stops().forEach(s -> {
             screen.heading(StopLines.title(s));
             StopLines.of(s).stream().skip(1).forEach(screen::say);
         });
-        if (!stops.isEmpty()) {
+        a.stopCautions().forEach(c -> screen.say("Caution: " + c.text()));
+        if (!a.stops().isEmpty()) {
             screen.say("Deal with this before anything else.");
         }
     }
@@ -62,7 +64,7 @@ final class Telling {
         screen.say(finding.how());
         screen.say("About " + finding.minutes() + " min, " + finding.intrusive().replace('-', ' ')
                 + (finding.tools().isEmpty() ? "." : ". Needs: " + String.join(", ", finding.tools()) + "."));
-        finding.caution().map(catalogue::caution).ifPresent(c -> screen.say("Caution: " + c.text()));
+        catalogue.cautions(finding.cautions()).forEach(c -> screen.say("Caution: " + c.text()));
     }
 
     /** What each answer would do to the verdict. */
@@ -116,13 +118,19 @@ final class Telling {
                 "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
                 "radiators: enter or import what was read on each radiator", "gauge: enter the pressure gauge over time",
                 "sums: the arithmetic behind what was worked out", "arrangement: the system drawn, and how its feed, vent or sealed side is handled",
-                "workplan: the work for this house, step by step", "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
+                "workplan: the work for this house, step by step", "cautions: all that must be minded, by when", "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
                 .forEach(l -> screen.say("  " + l));
     }
 
     /** The system drawn, its checks, and how an open and a sealed side are handled. */
     void arrangement(Assessment a, ArrangementQuestion question) {
         screen.line(ArrangementSheet.of(a, catalogue, question.best(a), screen.width() - 1, !screen.colour()));
+    }
+
+    /** All that must be minded, by when. */
+    void cautions(Assessment a) {
+        String all = CautionView.ALL.of(a, screen.width() - 1);
+        screen.line(all.isEmpty() ? "No caution goes with this yet." : all);
     }
 
     /** The work for this house, step by step. */

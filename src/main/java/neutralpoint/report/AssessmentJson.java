@@ -43,7 +43,7 @@ public final class AssessmentJson {
                 "cause", s.cause().map(Cause::id).orElse(null), "phase", s.phase().word(), "action", s.action(),
                 "because", String.join(" ", s.because()))).toList());
         out.put("cautions", a.cautions().stream().map(c -> fields("id", c.id(), "text", c.text(),
-                "authority", c.authority())).toList());
+                "authority", c.authority(), "harm", c.harm().word(), "moment", c.moment().word())).toList());
         out.put("next", next.stream().map(q -> fields("finding", q.finding().id(), "question", q.finding().ask(),
                 "minutes", q.finding().minutes(), "gain", rounded(q.gain()))).toList());
         return out;

@@ -11,22 +11,28 @@ public final class AssessmentText {
     private static final int REASONS = 3;
 
     private final Look look;
+    private final CautionView cautions;
     private final int width;
     private final StringBuilder out = new StringBuilder();
 
-    private AssessmentText(Look look) {
+    private AssessmentText(Look look, CautionView cautions) {
         this.look = look;
+        this.cautions = cautions;
         this.width = look.width();
     }
 
-    public static String of(Assessment a, List<NextQuestion> next, Look look) {
-        AssessmentText text = new AssessmentText(look);
+    /**
+     * @param cautions how many of the cautions are shown; those of a stop always are
+     */
+    public static String of(Assessment a, List<NextQuestion> next, Look look, CautionView cautions) {
+        AssessmentText text = new AssessmentText(look, cautions);
         text.write(a, next);
         return text.out.toString();
     }
 
     private void write(Assessment a, List<NextQuestion> next) {
         a.stops().forEach(s -> StopLines.of(s).forEach(l -> out.append(Wrap.keepingIndent(width, l)).append('\n')));
+        a.stopCautions().forEach(c -> line("Caution: " + c.text(), "  "));
         line("Job: " + a.job().id(), "");
         line("System: " + a.arrangement().inWords(), "");
         a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));
@@ -50,8 +56,11 @@ public final class AssessmentText {
             }
         }
         a.cleansing().ifPresent(this::cleansing);
-        heading("Cautions");
-        a.cautions().forEach(c -> line("- " + c.text() + " (" + c.authority() + ")", "  "));
+        String toMind = cautions.of(a, width);
+        if (!toMind.isEmpty()) {
+            heading("Cautions");
+            out.append(toMind).append('\n');
+        }
         heading("Not checked, and could still matter");
         if (a.isReferredByStop()) {
             line("No answer changes this until it has been made safe.", "");

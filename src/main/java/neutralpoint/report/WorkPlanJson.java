@@ -31,7 +31,8 @@ public final class WorkPlanJson {
                 "toMeasure", p.quantities().toMeasure(),
                 "bring", p.lists().bring(), "agree", p.lists().agree(), "recordFirst", p.lists().recordFirst(),
                 "restore", p.lists().restore(),
-                "cautions", p.assessment().cautions().stream().map(c -> fields("id", c.id(), "text", c.text())).toList());
+                "cautions", p.cautions().stream().map(c -> fields("id", c.id(), "text", c.text(),
+                        "harm", c.harm().word(), "moment", c.moment().word())).toList());
     }
 
     private static Map<String, Object> step(PlanStep s, WorkPlan p) {

@@ -2,12 +2,15 @@ package neutralpoint.report;
 
 import java.util.List;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Caution;
+import neutralpoint.catalogue.Moment;
 import neutralpoint.workplan.PlanStep;
 import neutralpoint.workplan.Stage;
 import neutralpoint.workplan.WorkPlan;
 
 /** A work plan as Markdown, to print or to send. */
 public final class WorkPlanMarkdown {
+    private final CautionOnce once = new CautionOnce();
     private final StringBuilder out = new StringBuilder();
 
     private WorkPlanMarkdown() {}
@@ -24,6 +27,7 @@ public final class WorkPlanMarkdown {
         // What a danger asks comes before anything else on the page.
         steps(plan, catalogue, true);
         plan.assessment().stops().forEach(s -> StopLines.rest(s).forEach(l -> line("\n" + escaped(l))));
+        plan.assessment().stopCautions().stream().filter(c -> !once.isSaid(c)).forEach(c -> line("\nCaution: " + escaped(once.say(c))));
         line("\n- System: " + escaped(plan.assessment().arrangement().inWords()));
         line("- Course: " + escaped(WorkPlanWords.course(plan, catalogue)));
         plan.refusal().ifPresent(r -> {
@@ -34,6 +38,7 @@ public final class WorkPlanMarkdown {
         list("Bring", plan.lists().bring());
         list("Tell and agree beforehand", plan.lists().agree());
         list("Record before starting", plan.lists().recordFirst());
+        cautions("Cautions", WorkPlanWords.cautionsOfNoStep(plan, false));
         steps(plan, catalogue, false);
         if (!plan.figures().isEmpty()) {
             line("\n## Figures\n\n| figure | value |\n| --- | --- |");
@@ -42,8 +47,8 @@ public final class WorkPlanMarkdown {
                     + d.minutes().map(m -> ", " + m.shown()).orElse("")) + " |"));
         }
         list("Restore", plan.lists().restore());
+        cautions(CautionView.title(Moment.LEAVING), WorkPlanWords.cautionsOfNoStep(plan, true));
         list("Measure, to know more", plan.quantities().toMeasure());
-        list("Cautions", plan.assessment().cautions().stream().map(c -> c.text()).toList());
     }
 
     private void steps(WorkPlan plan, Catalogue catalogue, boolean ofDanger) {
@@ -63,7 +68,7 @@ public final class WorkPlanMarkdown {
             String under = " ".repeat(number.length()) + "- ";
             line(number + escaped(s.says()) + " (" + WorkPlanWords.minutes(plan.minutes(s)) + ")");
             line(under + "Done when: " + escaped(s.proves()));
-            s.caution().ifPresent(c -> line(under + "Caution: " + escaped(catalogue.caution(c).text())));
+            s.caution().ifPresent(c -> line(under + "Caution: " + escaped(once.say(catalogue.caution(c)))));
             if (!ofDanger) {
                 line(under + escaped(s.because()));
             }
@@ -75,6 +80,10 @@ public final class WorkPlanMarkdown {
             line("\n## " + title + "\n");
             lines.forEach(l -> line("- " + escaped(l)));
         }
+    }
+
+    private void cautions(String title, List<Caution> cautions) {
+        list(title, cautions.stream().filter(c -> !once.isSaid(c)).map(once::say).toList());
     }
 
     private static String cell(String words) {

@@ -2,6 +2,8 @@ package neutralpoint.report;
 
 import java.util.List;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Caution;
+import neutralpoint.catalogue.Moment;
 import neutralpoint.workplan.Figure;
 import neutralpoint.workplan.PlanStep;
 import neutralpoint.workplan.Stage;
@@ -11,6 +13,7 @@ import neutralpoint.workplan.WorkPlan;
 public final class WorkPlanText {
     private final int width;
     private final boolean sums;
+    private final CautionOnce once = new CautionOnce();
     private final StringBuilder out = new StringBuilder();
 
     private WorkPlanText(int width, boolean sums) {
@@ -32,6 +35,7 @@ public final class WorkPlanText {
         // What a danger asks comes before anything else on the page.
         steps(plan, catalogue, true);
         plan.assessment().stops().forEach(s -> StopLines.rest(s).forEach(l -> line(l, "  ")));
+        plan.assessment().stopCautions().stream().filter(c -> !once.isSaid(c)).forEach(c -> line("Caution: " + once.say(c), "  "));
         line("Job: " + plan.assessment().job().id(), "");
         line("System: " + plan.assessment().arrangement().inWords(), "");
         line("Course: " + WorkPlanWords.course(plan, catalogue), "");
@@ -44,12 +48,12 @@ public final class WorkPlanText {
         list("Bring", plan.lists().bring());
         list("Tell and agree beforehand", plan.lists().agree());
         list("Record before starting", plan.lists().recordFirst());
+        cautions("Cautions", WorkPlanWords.cautionsOfNoStep(plan, false));
         steps(plan, catalogue, false);
         figures(plan);
         list("Restore", plan.lists().restore());
+        cautions(CautionView.title(Moment.LEAVING), WorkPlanWords.cautionsOfNoStep(plan, true));
         list("Measure, to know more", plan.quantities().toMeasure());
-        heading("Cautions");
-        plan.assessment().cautions().forEach(c -> line("- " + c.text(), "  "));
     }
 
     private void steps(WorkPlan plan, Catalogue catalogue, boolean ofDanger) {
@@ -68,7 +72,7 @@ public final class WorkPlanText {
             String indent = " ".repeat(number.length());
             line(number + s.says() + " (" + WorkPlanWords.minutes(plan.minutes(s)) + ")", indent);
             line(indent + "Done when: " + s.proves(), indent + "  ");
-            s.caution().ifPresent(c -> line(indent + "Caution: " + catalogue.caution(c).text(), indent + "  "));
+            s.caution().ifPresent(c -> line(indent + "Caution: " + once.say(catalogue.caution(c)), indent + "  "));
             if (!ofDanger) {
                 line(indent + s.because(), indent);
             }
@@ -96,6 +100,10 @@ public final class WorkPlanText {
             heading(title);
             lines.forEach(l -> line("- " + l, "  "));
         }
+    }
+
+    private void cautions(String title, List<Caution> cautions) {
+        list(title, cautions.stream().filter(c -> !once.isSaid(c)).map(once::say).toList());
     }
 
     private void heading(String words) {

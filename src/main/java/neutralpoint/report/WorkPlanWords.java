@@ -1,7 +1,12 @@
 package neutralpoint.report;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Caution;
+import neutralpoint.catalogue.Moment;
 import neutralpoint.hydronics.Range;
 import neutralpoint.workplan.Stage;
 import neutralpoint.workplan.WorkPlan;
@@ -23,6 +28,12 @@ final class WorkPlanWords {
 
     static String method(Catalogue catalogue, String method) {
         return catalogue.method(method).title().toLowerCase(Locale.ROOT);
+    }
+
+    /** Cautions that no step of the plan carries: those to mind before and during the work, or those before the house is left. */
+    static List<Caution> cautionsOfNoStep(WorkPlan plan, boolean leaving) {
+        Set<String> carried = plan.steps().stream().flatMap(s -> s.caution().stream()).collect(Collectors.toSet());
+        return plan.cautions().stream().filter(c -> !carried.contains(c.id()) && (c.moment() == Moment.LEAVING) == leaving).toList();
     }
 
     static String minutes(Range minutes) {

@@ -24,6 +24,7 @@ import neutralpoint.workings.WorkedOut;
  * @param known     the job with what was worked out from its readings put in where nothing was answered by hand
  * @param workedOut what its readings add up to
  * @param cleansing how to cleanse, when the course or a step of the order does
+ * @param cautions  all that must be said, the worst first
  */
 public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<StopFound> stops, System arrangement, List<CauseStanding> causes,
         Verdict verdict, Optional<Cleansing> cleansing, List<Step> order, List<Caution> cautions) {
@@ -181,6 +182,11 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
     /** Causes that something speaks for and that are at least this likely, best first. */
     public List<CauseStanding> worthShowing(double leastProbability) {
         return causes.stream().filter(c -> c.probability() >= leastProbability && c.isSupported()).toList();
+    }
+
+    /** The cautions that belong to the dangers that stand, the worst first; never left out wherever a stop is shown. */
+    public List<Caution> stopCautions() {
+        return cautions.stream().filter(c -> stops.stream().anyMatch(s -> s.cautions().contains(c.id()))).toList();
     }
 
     /** True when a red line stands that somebody else must clear. */

@@ -104,8 +104,9 @@ public final class Assessor {
         if (!order.isEmpty()) {
             order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
         }
-        return new Assessment(job, known, workedOut, stops, system, causes, verdict, cleansing(methods, verdict, order), order,
-                cautions(session, stops));
+        Optional<Assessment.Cleansing> cleansing = cleansing(methods, verdict, order);
+        return new Assessment(job, known, workedOut, stops, system, causes, verdict, cleansing, order,
+                cautions(session, stops, cleansing));
     }
 
     /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
@@ -181,10 +182,11 @@ public final class Assessor {
         return work;
     }
 
-    private List<Caution> cautions(Session session, List<Assessment.StopFound> stops) {
+    private List<Caution> cautions(Session session, List<Assessment.StopFound> stops, Optional<Assessment.Cleansing> cleansing) {
         Set<String> wanted = new HashSet<>();
         stops.forEach(s -> wanted.addAll(s.cautions()));
         session.all(Attach.class).forEach(a -> wanted.add(a.fact().caution()));
-        return catalogue.cautions().values().stream().filter(c -> wanted.contains(c.id())).toList();
+        cleansing.ifPresent(c -> wanted.addAll(c.method().cautions()));
+        return catalogue.cautions(wanted);
     }
 }

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Caution;
 import neutralpoint.hydronics.Range;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
@@ -16,14 +17,15 @@ import neutralpoint.rulebase.fact.Layout;
 /**
  * The method statement for one house.
  *
- * @param course  the course planned
- * @param method  the method of cleansing; empty when nothing is cleansed
- * @param refusal present where a cleanse is forbidden; the steps are then those of the work that comes first
- * @param steps   in the order they are carried out
- * @param day     the same by the clock
+ * @param course   the course planned
+ * @param method   the method of cleansing; empty when nothing is cleansed
+ * @param refusal  present where a cleanse is forbidden; the steps are then those of the work that comes first
+ * @param steps    in the order they are carried out
+ * @param day      the same by the clock
+ * @param cautions all that go with the house and with the method planned, the worst first
  */
 public record WorkPlan(Assessment assessment, String course, Optional<String> method, Optional<Refusal> refusal, List<PlanStep> steps,
-        Quantities quantities, DayPlan day, PlanLists lists) {
+        Quantities quantities, DayPlan day, PlanLists lists, List<Caution> cautions) {
     private static final String NO_ADDITIVES = "no-additives";
     private static final String NOTHING_DONE = "refer";
     /** The step in which radiators are run to the drain one after another; it takes as long as they do. */
@@ -48,7 +50,13 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         Quantities quantities = Quantities.of(known, scope);
         DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());
         return new WorkPlan(planned.draft().assessment(), planned.draft().course(), used, planned.refusal(), planned.steps(),
-                quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities));
+                quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities),
+                cautions(catalogue, planned.draft().assessment(), used));
+    }
+
+    private static List<Caution> cautions(Catalogue catalogue, Assessment assessment, Optional<String> method) {
+        return catalogue.cautions(Stream.concat(assessment.cautions().stream().map(Caution::id),
+                method.stream().flatMap(m -> catalogue.method(m).cautions().stream())).toList());
     }
 
     /** True where a cleanse is refused and no other work of this house comes first. */

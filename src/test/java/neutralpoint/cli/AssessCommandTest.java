@@ -69,6 +69,14 @@ class AssessCommandTest {
     }
 
     @Test
+    void everyCautionIsPrintedOnRequest() {
+        Run few = Run.of("assess", "cases/hawthorn-row.json");
+        Run all = Run.of("assess", "--cautions", "cases/hawthorn-row.json");
+        assertThat(few.out()).contains("more: \"assess --cautions\" prints all.").doesNotContain("Before you leave");
+        assertThat(all.out()).contains("Before you touch anything", "While you work", "Before you leave").doesNotContain(" more: ");
+    }
+
+    @Test
     void jsonLinesGiveOneResultALine() {
         Run run = Run.reading("{\"job\":\"one\",\"findings\":{\"complaint\":[\"kettling\"]}}\n{\"job\":\"two\",\"findings\":{}}\n",
                 "assess", "--format", "json", "-");

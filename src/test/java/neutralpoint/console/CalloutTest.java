@@ -221,6 +221,24 @@ class CalloutTest {
     }
 
     @Test
+    void aStopIsShownWithItsOwnCautions() {
+        consult("boiling-or-steam");
+
+        assertThat(screen.after("boiling-or-steam")).contains("Caution: " + Shared.CATALOGUE.caution("scald").text());
+    }
+
+    @Test
+    void cautionsListsAllThatTheVerdictOnlyCounts() {
+        Job job = new JobCheck(Shared.CATALOGUE).read(Path.of("cases/hawthorn-row.json"));
+
+        consult(job, "verdict", "cautions");
+
+        assertThat(String.join("\n", screen.after("verdict"))).contains("more: type \"cautions\" to read all.");
+        assertThat(String.join("\n", screen.after("cautions"))).contains("Before you touch anything", "While you work", "Before you leave",
+                "Take every cap, bung and temporary lever");
+    }
+
+    @Test
     void helpNamesEveryWordThatCanBeTyped() {
         consult("help");
 
