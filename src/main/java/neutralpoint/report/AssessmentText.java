@@ -32,7 +32,7 @@ public final class AssessmentText {
 
     private void write(Assessment a, List<NextQuestion> next) {
         a.stops().forEach(s -> StopLines.of(s).forEach(l -> out.append(Wrap.keepingIndent(width, l)).append('\n')));
-        a.stopCautions().forEach(c -> line("Caution: " + c.text(), "  "));
+        a.stopCautions().forEach(c -> line("Caution: " + CautionView.whole(c), "  "));
         line("Job: " + a.job().id(), "");
         line("System: " + a.arrangement().inWords(), "");
         a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));

@@ -61,7 +61,12 @@ public enum CautionView {
         };
     }
 
+    /** A caution whole: what to mind, and who has the last word on it. */
+    static String whole(Caution c) {
+        return c.text() + " (" + c.authority() + ")";
+    }
+
     private static String line(Caution c, int width) {
-        return Wrap.to(width, "", "  ", "- " + c.text() + " (" + c.authority() + ")");
+        return Wrap.to(width, "", "  ", "- " + whole(c));
     }
 }

@@ -17,6 +17,8 @@ import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.catalogue.Method;
 import neutralpoint.catalogue.Moment;
+import neutralpoint.document.Documents;
+import neutralpoint.document.Node;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.workplan.WorkPlan;
 import org.commonmark.node.AbstractVisitor;
@@ -74,6 +76,17 @@ class CautionsTest {
         Assessment a = Shared.ASSESSOR.assess(Shared.job("{\"findings\": " + findings + "}"));
         assertThat(a.stops()).isNotEmpty();
         assertThat(AssessmentText.of(a, List.of(), WIDE, CautionView.AT_A_PROMPT)).contains(Shared.CATALOGUE.caution(caution).text());
+    }
+
+    /** Title and address of each source stand beside its value in {@code references/safety.json}. */
+    @ParameterizedTest(name = "{0} says {2}")
+    @CsvSource({"blending-valve-for-the-frail, SAF-44, °C at most at a bath", "blending-valve-for-the-frail, SAF-TMV, °C at a basin or shower",
+            "blending-valve-for-the-frail, SAF-LEG60, °C and have", "legionella, SAF-LEG60, °C or more", "foul-drain-only, SAF-43, °C"})
+    void theLimitsSaidAreThePublishedOnes(String caution, String reference, String says) {
+        Node expected = Documents.readJson(Path.of("src/test/resources/references/safety.json")).asItems().items().stream().map(Node::asFields)
+                .filter(e -> e.text("id").equals(reference)).findFirst().orElseThrow().get("expected");
+        double limit = expected instanceof Node.Fields outlets ? outlets.get("basin").asNumber() : expected.asNumber();
+        assertThat(Shared.CATALOGUE.caution(caution).text()).contains(Math.round(limit) + " " + says);
     }
 
     @TestFactory
