@@ -138,6 +138,7 @@ public final class RuleAudit {
     private void findings() {
         Set<String> read = rules.stream().flatMap(r -> RuleIds.findings(r).stream()).collect(Collectors.toSet());
         read.addAll(Workings.TAKES);
+        catalogue.competences().values().forEach(c -> read.addAll(c.shownBy().keySet()));
         catalogue.findings().keySet().stream().filter(f -> !read.contains(f))
                 .forEach(f -> fault("finding " + f, "no rule and no sum reads it."));
     }
@@ -145,8 +146,9 @@ public final class RuleAudit {
     private void orphans() {
         Set<String> sources = rules.stream().map(r -> r.note("source")).collect(Collectors.toCollection(HashSet::new));
         catalogue.cautions().values().forEach(c -> sources.add(c.source()));
-        orphans("source", catalogue.sources().keySet(), sources, "nothing cites it.");
         catalogue.dangers().values().forEach(d -> sources.add(d.source()));
+        catalogue.competences().values().forEach(c -> sources.add(c.source()));
+        orphans("source", catalogue.sources().keySet(), sources, "nothing cites it.");
         Set<String> cautions = ids("Attach"::equals);
         catalogue.dangers().values().forEach(d -> cautions.addAll(d.cautions()));
         catalogue.findings().values().forEach(f -> cautions.addAll(f.cautions()));
@@ -156,6 +158,11 @@ public final class RuleAudit {
         orphans("arrangement", catalogue.arrangements().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
         orphans("method", catalogue.methods().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
         orphans("danger", catalogue.dangers().keySet(), ids(call -> call.startsWith("Stop.")), "no rule stops for it.");
+        orphans("competence", catalogue.competences().keySet(), ids("Needs"::equals), "no rule asks for it.");
+        Set<String> asked = rules.stream().flatMap(r -> r.patterns().stream()).flatMap(p -> RuleIds.kindsOfWork(p).stream()).collect(Collectors.toSet());
+        orphans("kind of work", catalogue.workKinds().keySet(), asked, "no rule asks for it.");
+        Set<String> done = catalogue.causes().values().stream().flatMap(c -> c.needs().stream()).collect(Collectors.toSet());
+        orphans("kind of work", catalogue.workKinds().keySet(), done, "no cause is of it.");
         orphans("handling", catalogue.handlings().keySet(), ids("Forbids"::equals), "no rule forbids it.");
     }
 

@@ -25,12 +25,14 @@ public final class RuleIds {
     static final Set<String> SEEN = Set.of("Observed", "Lacks", "Measured", "Radiators");
 
     private static final Set<String> CONCLUSIONS = Set.of("Evidence.supports", "Evidence.against", "Evidence.settles",
-            "Evidence.excludes", "Explains.awayFrom", "LeadsTo", "Attach", "Bars", "Remedy", "Stop.refer", "Stop.clearBy", "Forbids",
-            "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as", "Step.called", "Step.asked",
+            "Evidence.excludes", "Explains.awayFrom", "LeadsTo", "Attach", "Bars", "Remedy", "Needs", "Inside", "Stop.refer",
+            "Stop.clearBy", "Forbids", "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as", "Step.called", "Step.asked",
             "Step.clearing");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern TRAIT = Pattern.compile("(?:possibleT|t)raits\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
     private static final Pattern FEATURE = Pattern.compile("features\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
+
+    private static final Pattern NEEDS = Pattern.compile("needs\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
 
     private final Catalogue catalogue;
     private final Set<String> weighed = new HashSet<>();
@@ -89,6 +91,7 @@ public final class RuleIds {
                 known(id, catalogue.arrangements().keySet(), "feature", pattern.where())));
         of(pattern, "phase").forEach(id -> known(id, Phase.words(), "phase", pattern.where()));
         pattern.constraints().forEach(c -> all(TRAIT, c).forEach(id -> known(id, catalogue.traits(), "trait", pattern.where())));
+        kindsOfWork(pattern).forEach(id -> known(id, catalogue.workKinds().keySet(), "kind of work", pattern.where()));
         if (SEEN.contains(pattern.fact())) {
             List<String> findings = of(pattern, "finding");
             findings.forEach(id -> known(id, catalogue.findings().keySet(), "finding", pattern.where()));
@@ -127,6 +130,7 @@ public final class RuleIds {
                 clearedOnSite(catalogue.danger(c.ids().get(1)), rule);
             }
             case "Remedy" -> c.ids().forEach(id -> known(id, catalogue.courses().keySet(), "course", where));
+            case "Needs" -> known(c.ids().get(0), catalogue.competences().keySet(), "competence", where);
             case "Forbids" -> known(c.ids().get(0), catalogue.handlings().keySet(), "handling", where);
             case "Reads.as" -> {
                 known(c.ids().get(0), catalogue.findings().keySet(), "finding", where);
@@ -160,6 +164,11 @@ public final class RuleIds {
         if (rule.note("action").isBlank()) {
             throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs an @action that says what to do.");
         }
+    }
+
+    /** The kinds of work a condition asks for. */
+    static List<String> kindsOfWork(RuleText.Pattern pattern) {
+        return pattern.constraints().stream().flatMap(c -> all(NEEDS, c).stream()).toList();
     }
 
     /** The quoted words a condition compares a field with. */

@@ -10,7 +10,7 @@ import neutralpoint.catalogue.Catalogue;
 /** The list of all rules that is kept beside them, made from the rules so that it cannot drift. */
 public final class RuleIndex {
     /** The stages in the order in which they come. */
-    static final List<String> STAGES = List.of("survey", "stop", "arrangement", "evidence", "explained", "method", "course", "caution",
+    static final List<String> STAGES = List.of("survey", "stop", "arrangement", "evidence", "explained", "method", "competence", "course", "caution",
             "workplan");
 
     private RuleIndex() {}

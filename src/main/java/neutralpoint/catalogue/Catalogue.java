@@ -14,7 +14,7 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
         Map<String, ArrangementKind> arrangements, Map<String, Course> courses, Map<String, Caution> cautions,
         Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings,
         Map<String, ArrangementCare> cares, Map<String, PlanLine> planLines, Map<String, Closure> closures,
-        Map<String, Danger> dangers) {
+        Map<String, Danger> dangers, Map<String, WorkKind> workKinds, Map<String, Competence> competences) {
 
     /** The finding that screens for danger; always asked first. */
     public static final String RED_LINES = "red-lines";
@@ -52,6 +52,16 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
 
     public Source source(String id) {
         return known(id, sources, "source");
+    }
+
+    public Competence competence(String id) {
+        return known(id, competences, "competence");
+    }
+
+    /** True when a finding is asked only to learn whether somebody has a competence that no paper shows. */
+    public boolean showsOnlyCompetence(String finding) {
+        return competences.values().stream().anyMatch(c -> c.by().equals(Competence.NO_PAPER) && c.decidedBy().equals(finding))
+                && competences.values().stream().noneMatch(c -> !c.by().equals(Competence.NO_PAPER) && c.shownBy().containsKey(finding));
     }
 
     public Method method(String id) {

@@ -25,8 +25,9 @@ public final class CatalogueFiles {
 
     private static final String CARES = "handling-by-arrangement";
     private static final String PLAN_LISTS = "plan-lists";
+    private static final String WORK_KINDS = "kinds-of-work";
     private static final List<String> SECTIONS = List.of("findings", "causes", "arrangements", "courses", "cautions", "sources",
-            "methods", "handling", CARES, PLAN_LISTS, "closures", "dangers");
+            "methods", "handling", CARES, PLAN_LISTS, "closures", "dangers", WORK_KINDS, "competences");
 
     private CatalogueFiles() {}
 
@@ -142,6 +143,8 @@ public final class CatalogueFiles {
         Map<String, PlanLine> planLines = new LinkedHashMap<>();
         Map<String, Closure> closures = new LinkedHashMap<>();
         Map<String, Danger> dangers = new LinkedHashMap<>();
+        Map<String, WorkKind> workKinds = new LinkedHashMap<>();
+        Map<String, Competence> competences = new LinkedHashMap<>();
         sections.get("findings").forEach(f -> CatalogueReader.readAll(f, findings, CatalogueReader::finding));
         sections.get("causes").forEach(f ->
                 CatalogueReader.readAll(f, causes, node -> CatalogueReader.cause(node, subjectOf(f))));
@@ -155,8 +158,10 @@ public final class CatalogueFiles {
         sections.get(PLAN_LISTS).forEach(f -> CatalogueReader.readAll(f, planLines, CatalogueReader::planLine));
         sections.get("closures").forEach(f -> CatalogueReader.readAll(f, closures, CatalogueReader::closure));
         sections.get("dangers").forEach(f -> CatalogueReader.readAll(f, dangers, DangerReader::danger));
+        sections.get(WORK_KINDS).forEach(f -> CatalogueReader.readAll(f, workKinds, CatalogueReader::workKind));
+        sections.get("competences").forEach(f -> CatalogueReader.readAll(f, competences, CatalogueReader::competence));
         return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares, planLines, closures,
-                dangers);
+                dangers, workKinds, competences);
     }
 
     private static void crossCheck(Map<String, List<Node>> sections, Catalogue catalogue) {
@@ -169,6 +174,12 @@ public final class CatalogueFiles {
             refer(f, "course", catalogue.courses().keySet());
             refer(f, "only-on", catalogue.traits());
             refer(f, "answers", catalogue.finding(Catalogue.COMPLAINT).optionIds());
+            refer(f, "own-work", catalogue.courses().keySet());
+            f.find("needs").ifPresent(n -> n.asItems().items().forEach(kind -> requireKnown(kind, "kind of work", catalogue.workKinds().keySet())));
+        }
+        for (Node.Fields f : entries(sections, "competences")) {
+            refer(f, "source", catalogue.sources().keySet());
+            checkShownBy(f.get("shown-by").asFields(), catalogue);
         }
         for (Node.Fields f : entries(sections, "methods")) {
             refer(f, "for", catalogue.courses().keySet());
@@ -206,12 +217,23 @@ public final class CatalogueFiles {
         }
     }
 
+    private static void checkShownBy(Node.Fields shownBy, Catalogue catalogue) {
+        shownBy.fields().forEach((id, answer) -> {
+            requireFinding(shownBy, id, catalogue);
+            requireKnown(answer, "answer of " + id, catalogue.finding(id).optionIds());
+        });
+    }
+
+    private static void requireFinding(Node.Fields named, String id, Catalogue catalogue) {
+        if (!catalogue.findings().containsKey(id)) {
+            throw new BadInput(named.names().get(id), "\"" + id + "\" is not a known finding"
+                    + Nearest.hint(id, catalogue.findings().keySet()));
+        }
+    }
+
     static void checkAnswers(Node.Fields when, Catalogue catalogue) {
         when.fields().forEach((id, answers) -> {
-            if (!catalogue.findings().containsKey(id)) {
-                throw new BadInput(when.names().get(id), "\"" + id + "\" is not a known finding"
-                        + Nearest.hint(id, catalogue.findings().keySet()));
-            }
+            requireFinding(when, id, catalogue);
             answers.asItems().items().forEach(answer ->
                     requireKnown(answer, "answer of " + id, catalogue.finding(id).optionIds()));
         });

@@ -68,9 +68,9 @@ final class CatalogueReader {
 
     static Cause cause(Node node, String subject) {
         Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "prior", "only-on", "course", "phase", "work",
-                "answers", "no-deciding-test", "subject"));
+                "answers", "no-deciding-test", "own-work", "needs", "subject"));
         return new Cause(id(f), f.text("title"), f.text("means"), prior(f), f.texts("only-on"), f.text("course"),
-                Phase.of(oneOf(f, "phase", Phase.words())), f.text("work"), f.texts("answers"),
+                f.findText("own-work"), f.texts("needs"), Phase.of(oneOf(f, "phase", Phase.words())), f.text("work"), f.texts("answers"),
                 f.findText("no-deciding-test").orElse(""), f.findText("subject").orElse(subject));
     }
 
@@ -84,6 +84,21 @@ final class CatalogueReader {
         Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "wet", "cleanses", "repairs"));
         return new Course(id(f), f.text("title"), f.text("means"), f.text("wet").equals("yes"),
                 f.findText("cleanses").orElse("no").equals("yes"), f.findText("repairs").orElse("no").equals("yes"));
+    }
+
+    static WorkKind workKind(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "means"));
+        return new WorkKind(id(f), f.text("means"));
+    }
+
+    static Competence competence(Node node) {
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "class", "shown-by", "refer-to", "source"));
+        Map<String, String> shownBy = new LinkedHashMap<>();
+        f.get("shown-by").asFields().fields().forEach((finding, answer) -> shownBy.put(finding, answer.asText()));
+        if (shownBy.isEmpty()) {
+            throw new BadInput(f.get("shown-by").where(), "\"shown-by\" needs at least one finding with the answer that shows it.");
+        }
+        return new Competence(id(f), f.text("title"), oneOf(f, "class", Competence.CLASSES), shownBy, f.text("refer-to"), f.text("source"));
     }
 
     static Method method(Node node) {

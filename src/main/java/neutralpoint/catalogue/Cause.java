@@ -1,6 +1,7 @@
 package neutralpoint.catalogue;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Something that can be wrong.
@@ -9,6 +10,8 @@ import java.util.List;
  * @param priorDecibans how likely it is before anything is known; trade judgement
  * @param onlyOn       traits of which the system must have one; empty for any
  * @param course       the course that usually answers it
+ * @param ownWork      the course in place of refer for somebody who has shown all that the remedy needs; empty for none
+ * @param needs        kinds of work its remedy is
  * @param phase        where its remedy comes in the order of work
  * @param work         the remedy in one line
  * @param answers      complaints it explains
@@ -16,4 +19,4 @@ import java.util.List;
  * @param subject      the file it is catalogued in
  */
 public record Cause(String id, String title, String means, int priorDecibans, List<String> onlyOn, String course,
-        Phase phase, String work, List<String> answers, String noDecidingTest, String subject) {}
+        Optional<String> ownWork, List<String> needs, Phase phase, String work, List<String> answers, String noDecidingTest, String subject) {}

@@ -40,6 +40,8 @@ class CompileCatalogueTest {
                 new Slip("finding", rule(good.replace("bleed-water", "bleed-watr"), then), "line 8: \"bleed-watr\" is not a known finding; did you mean \"bleed-water\"?"),
                 new Slip("answer", rule(good.replace("black", "blak"), then), "line 8: \"blak\" is not a known answer of bleed-water; did you mean \"black\"?"),
                 new Slip("cause", rule(good, then.replace("sludge-throughout", "sludge-everywhere")), "line 10: \"sludge-everywhere\" is not a known cause, arrangement or method"),
+                new Slip("competence", rule("$s : Standing(cause == \"sensor-fault\", answered)", "insert(new Needs(\"gass\", $s));"), "line 10: \"gass\" is not a known competence; did you mean \"gas\"?"),
+                new Slip("kind of work", rule("$s : Standing(needs contains \"pumpp\", answered)", "insert(new Needs(\"gas\", $s));"), "line 8: \"pumpp\" is not a known kind of work; did you mean \"pump\"?"),
                 new Slip("source", rule(good, then).replace("common-practice", "comon-practice"), "did you mean \"common-practice\"?"),
                 new Slip("no because", rule(good, then).replace("  @because(\"b\")\n", ""), "needs @says, @because and @source"),
                 new Slip("package", rule(good, then).replace("rules.evidence", "rules.water"), "line 1: the package should be rules.evidence"))

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
@@ -115,9 +116,9 @@ class LedgerTest {
 
     /** Where a cause with even odds to begin with stands, on a system where it can be. */
     private static Assessment.CauseStanding standing(List<Derived<Evidence>> evidence) {
-        Cause cause = new Cause(CAUSE, "A cause", "", 0, List.of(), "valve-repair", Phase.FLOW, "", List.of(), "", "");
+        Cause cause = new Cause(CAUSE, "A cause", "", 0, List.of(), "valve-repair", Optional.empty(), List.of(), Phase.FLOW, "", List.of(), "", "");
         Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
-                Map.of(), Map.of(), Map.of(), Map.of());
+                Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         Assessment.System system = new Assessment.System("", "", "", List.of(), List.of(), 1, Map.of(), Set.of(), Set.of());
         return CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, Explained.NOTHING).get(0);
     }
