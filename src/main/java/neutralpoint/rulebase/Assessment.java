@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Caution;
+import neutralpoint.catalogue.Competence;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.Handling;
@@ -129,8 +130,37 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
      *
      * @param chief   the cause it answers, if any cause is at least possible
      * @param because why, most important first
+     * @param needs   what the remedies of the chief cause and of all that are likely need of the person who does them
      */
-    public record Verdict(Course course, Optional<CauseStanding> chief, List<String> because) {}
+    public record Verdict(Course course, Optional<CauseStanding> chief, List<String> because, List<Need> needs) {
+
+        /** What the remedy of one cause needs. */
+        public List<Need> needsOf(String cause) {
+            return needs.stream().filter(n -> n.cause().equals(cause)).toList();
+        }
+    }
+
+    /**
+     * What the remedy of a cause needs of the person who does it.
+     *
+     * @param cause   the cause's id
+     * @param because why, in this house
+     */
+    public record Need(String cause, Competence competence, Shown shown, String because) {
+
+        /** What is needed and who has it. */
+        public String inWords() {
+            String needed = "It needs somebody " + competence.title();
+            return switch (shown) {
+                case YES -> needed + ", as you are.";
+                case NO -> needed + ": refer it to " + competence.referTo() + ".";
+                case UNKNOWN -> needed + "; if that is not you, refer it to " + competence.referTo() + ".";
+            };
+        }
+    }
+
+    /** Whether the engineer has shown a competence. */
+    public enum Shown { YES, NO, UNKNOWN }
 
     /**
      * One step of the order of work.

@@ -27,6 +27,7 @@ import neutralpoint.rulebase.fact.Explains;
 import neutralpoint.rulebase.fact.Forbids;
 import neutralpoint.rulebase.fact.LeadsTo;
 import neutralpoint.rulebase.fact.Likely;
+import neutralpoint.rulebase.fact.Needs;
 import neutralpoint.rulebase.fact.Remedy;
 import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
@@ -95,7 +96,8 @@ public final class Assessor {
         session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
 
         MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
-        CourseChoice choice = new CourseChoice(catalogue, system, methods, session.all(Remedy.class), session.all(Bars.class));
+        CourseChoice choice = new CourseChoice(catalogue, system, methods, session.all(Remedy.class), session.all(Bars.class),
+                new Hands(catalogue, known, session.all(Needs.class)));
         List<Assessment.StopFound> stops = Dangers.standing(session.all(Stop.class), catalogue, known, system.traits());
         session.tell(Dangers.facts(stops));
         Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
@@ -166,7 +168,7 @@ public final class Assessor {
     }
 
     private static Standing standing(Assessment.CauseStanding c, boolean chief) {
-        return new Standing(c.id(), c.status(), c.probability(), chief, c.cause().course(), c.cause().phase().word());
+        return new Standing(c.id(), c.status(), c.probability(), chief, c.cause().course(), c.cause().phase().word(), c.cause().needs());
     }
 
     private static List<Work> work(Assessment.Verdict verdict, List<Assessment.Step> order) {

@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Course;
 import neutralpoint.rulebase.fact.Bars;
 import neutralpoint.rulebase.fact.Remedy;
 
-/** From causes, remedies, bars and stops to one recommended course. */
+/** From causes, remedies, bars, stops and whose hands they need to one recommended course. */
 final class CourseChoice {
     private static final String REFER = "refer";
     private static final String NONE = "no-wet-side-work";
@@ -24,14 +26,17 @@ final class CourseChoice {
     private final MethodChoice methods;
     private final List<Derived<Remedy>> remedies;
     private final List<Derived<Bars>> bars;
+    private final Hands hands;
 
     /** @param system what is known of the system; nothing is cleansed while that is not clear */
-    CourseChoice(Catalogue catalogue, Assessment.System system, MethodChoice methods, List<Derived<Remedy>> remedies, List<Derived<Bars>> bars) {
+    CourseChoice(Catalogue catalogue, Assessment.System system, MethodChoice methods, List<Derived<Remedy>> remedies, List<Derived<Bars>> bars,
+            Hands hands) {
         this.catalogue = catalogue;
         this.system = system;
         this.methods = methods;
         this.remedies = remedies;
         this.bars = bars;
+        this.hands = hands;
     }
 
     /** A course and, where a rule changed it from the usual one, that rule's reason. */
@@ -66,7 +71,12 @@ final class CourseChoice {
                 .map(r -> {
                     because.add(r.rule().because());
                     return r.fact().course();
-                }).orElse(standing.cause().course());
+                }).orElseGet(() -> usual(standing.cause()));
+        List<Assessment.Need> lacking = hands.lacking(standing.id());
+        if (!lacking.isEmpty()) {
+            return new Chosen(catalogue.course(REFER), Stream.concat(lacking.stream().map(Assessment.Need::inWords),
+                    lacking.stream().map(Assessment.Need::because)).toList());
+        }
         Course course = catalogue.course(usual);
         // A course put in place of a barred one may itself be barred, so this is asked again; refer never is.
         for (int asked = 0; asked < catalogue.courses().size(); asked++) {
@@ -78,6 +88,11 @@ final class CourseChoice {
             course = instead.get().course();
         }
         return new Chosen(course.id().equals(usual) ? course : catalogue.course(REFER), because);
+    }
+
+    /** What is usually referred is the work of somebody who has shown all that it needs. */
+    private String usual(Cause cause) {
+        return cause.ownWork().filter(own -> hands.areShownRight(cause.id())).orElse(cause.course());
     }
 
     /** What takes the place of a course that is barred, or that no permitted method can carry out. */
@@ -106,6 +121,7 @@ final class CourseChoice {
             because.addAll(chief.because());
             chief.standing().get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
                     .map(e -> e.rule().because()).forEach(because::add);
+            hands.of(chief.standing().get().id()).stream().map(Assessment.Need::inWords).forEach(because::add);
         } else if (stops.isEmpty()) {
             because.add("Nothing found so far points to a fault strongly enough to open the system.");
         }
@@ -115,6 +131,6 @@ final class CourseChoice {
             // While a danger stands nothing but its repair, or another repair after it, is the course.
             course = catalogue.course(stops.get(0).course());
         }
-        return new Assessment.Verdict(course, chief.standing(), because.stream().distinct().toList());
+        return new Assessment.Verdict(course, chief.standing(), because.stream().distinct().toList(), hands.all());
     }
 }

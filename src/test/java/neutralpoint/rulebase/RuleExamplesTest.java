@@ -108,7 +108,7 @@ class RuleExamplesTest {
         List<Standing> standings = new ArrayList<>();
         example.find("standings").ifPresent(n -> n.asFields().fields().forEach((id, status) -> {
             Cause cause = Shared.CATALOGUE.cause(id);
-            standings.add(new Standing(id, status.asText(), 0.8, id.equals(chief), cause.course(), cause.phase().word()));
+            standings.add(new Standing(id, status.asText(), 0.8, id.equals(chief), cause.course(), cause.phase().word(), cause.needs()));
         }));
         return standings;
     }

@@ -1,5 +1,7 @@
 package neutralpoint.rulebase.fact;
 
+import java.util.List;
+
 /**
  * Where one cause stands after all evidence has been added up.
  *
@@ -9,9 +11,10 @@ package neutralpoint.rulebase.fact;
  * @param chief       true for the one cause that best answers the complaint
  * @param course      the course that usually answers this cause
  * @param phase       where its remedy comes in the order of work
+ * @param needs       kinds of work its remedy is
  */
 public record Standing(
-        String cause, String status, double probability, boolean chief, String course, String phase) {
+        String cause, String status, double probability, boolean chief, String course, String phase, List<String> needs) {
 
     /** True when the cause is settled or likely: it will be worked on. */
     public boolean isActive() {
