@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.Option;
 import neutralpoint.job.Answer;
@@ -41,8 +43,17 @@ public final class Lookahead {
         this.catalogue = catalogue;
     }
 
-    /** The questions worth asking, best first. Red lines, then the complaint, always come first. */
+    /**
+     * The questions worth asking, best first; what is left to ask of the engineer's own competence is last.
+     * Red lines, then the complaint, always come before anything else.
+     */
     public List<NextQuestion> rank(Assessment now, int most) {
+        Optional<NextQuestion> hands = now.isReferredByStop() ? Optional.empty() : hands(now);
+        int others = hands.isPresent() ? Math.max(1, most - 1) : most;
+        return Stream.concat(ofTheHouse(now, others).stream(), hands.stream()).limit(most).toList();
+    }
+
+    private List<NextQuestion> ofTheHouse(Assessment now, int most) {
         Job job = now.job();
         for (String first : List.of(Catalogue.RED_LINES, Catalogue.COMPLAINT, "heating-filled-by", "hot-water-made-by")) {
             if (!job.isAnswered(first)) {
@@ -66,17 +77,37 @@ public final class Lookahead {
 
     /**
      * The question to ask now. None while somebody else must make safe first, or when a cause is
-     * likely, nothing that forbids its course is left unasked, and no other question is likely
-     * enough to change the course.
+     * likely, nothing that forbids its course is left unasked, no other question is likely
+     * enough to change the course, and it is known whether these are the hands it needs.
      */
     public Optional<NextQuestion> next(Assessment now) {
         if (now.isReferredByStop()) {
             return Optional.empty();
         }
-        List<NextQuestion> open = rank(now, LOOKED_INTO);
+        List<NextQuestion> open = ofTheHouse(now, LOOKED_INTO);
         boolean decided = now.verdict().chief().map(Assessment.CauseStanding::isActive).orElse(false)
                 && open.stream().noneMatch(q -> q.changesCourse() >= COURSE_AT_STAKE);
-        return decided ? bar(now) : open.stream().findFirst();
+        Optional<NextQuestion> next = decided ? bar(now) : open.stream().findFirst();
+        return next.or(() -> hands(now));
+    }
+
+    /** What is left to ask of the engineer's own competence, where the answer would take a remedy out of these hands. */
+    private Optional<NextQuestion> hands(Assessment now) {
+        return now.verdict().needs().stream().filter(n -> n.shown() == Assessment.Shown.UNKNOWN)
+                .map(n -> n.competence().decidedBy()).distinct().map(catalogue::finding)
+                .filter(f -> makesSense(f, now)).map(f -> new NextQuestion(f, 0, changesACourse(f, now)))
+                .filter(q -> q.changesCourse() > 0).findFirst();
+    }
+
+    /** The share of a question's answers that would change the course recommended or one in the order of work. */
+    private double changesACourse(Finding f, Assessment now) {
+        return f.options().stream().filter(o -> !courses(assessor.assess(now.job().with(f.id(), f.answering(o)))).equals(courses(now)))
+                .count() / (double) f.options().size();
+    }
+
+    /** The course recommended and those of the order of work, in their order. */
+    private static List<String> courses(Assessment a) {
+        return Stream.concat(Stream.of(a.verdict().course()), a.order().stream().flatMap(s -> s.course().stream())).map(Course::id).toList();
     }
 
     /** Every question that makes sense now, in the order of the catalogue. */
@@ -96,11 +127,13 @@ public final class Lookahead {
                 .map(f -> new NextQuestion(f, 0, 0));
     }
 
-    private static boolean makesSense(Finding f, Assessment now) {
+    private boolean makesSense(Finding f, Assessment now) {
         boolean possible = f.onlyOn().isEmpty() || f.onlyOn().stream().anyMatch(now.arrangement().possibleTraits()::contains);
         boolean called = f.askWhen().isEmpty() || f.askWhen().entrySet().stream()
                 .anyMatch(e -> now.known().answer(e.getKey()).map(a -> given(a, e.getValue())).orElse(false));
-        return possible && called && !now.known().isAnswered(f.id()) && !f.workedOut()
+        boolean needed = !catalogue.showsOnlyCompetence(f.id())
+                || now.verdict().needs().stream().anyMatch(n -> n.competence().decidedBy().equals(f.id()));
+        return possible && called && needed && !now.known().isAnswered(f.id()) && !f.workedOut()
                 && f.type() != AnswerType.NUMBER && f.type() != AnswerType.PER_RADIATOR;
     }
 
