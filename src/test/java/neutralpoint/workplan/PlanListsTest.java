@@ -57,7 +57,7 @@ class PlanListsTest {
             assertThat(lists.agree()).isNotEmpty();
             assertThat(lists.recordFirst()).isNotEmpty();
             assertThat(lists.restore()).isNotEmpty();
-            assertThat(lists.bring().isEmpty()).isEqualTo(Set.of("refer", "no-wet-side-work").contains(scope.course())
+            assertThat(lists.bring().isEmpty()).isEqualTo(Set.of("refer", "no-wet-side-work", "look-further").contains(scope.course())
                     && !scope.has("loft-tank") && !scope.has("shared-tank"));
         });
     }
