@@ -68,9 +68,15 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
         return radiator.body().map(b -> b.type().startsWith("old-") || b.type().startsWith("column-")).orElse(false);
     }
 
+    /** True when it was read hotter than any radiator system is run, whatever its pattern. */
+    boolean isTooHot() {
+        return Math.max(Math.max(reading.topCelsius(), reading.baseCelsius()), Math.max(reading.flowTailCelsius().orElse(0),
+                reading.returnTailCelsius().orElse(0))) >= ExtremeReadings.TOO_HOT_CELSIUS;
+    }
+
     /** The state in a word or two, as a table shows it. */
     public String stateShown() {
-        return switch (state) {
+        return isTooHot() ? "too hot" : switch (state) {
             case COLD -> "cold";
             case REVERSED -> "reversed";
             case GAS_AT_TOP -> "cold top";

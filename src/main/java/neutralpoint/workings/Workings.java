@@ -19,7 +19,8 @@ public final class Workings {
      * @param survey the job's surveyed radiators, as {@link SurveyedRadiator#of} gives them
      */
     public static List<WorkedOut> of(Job job, List<SurveyedRadiator> survey) {
-        List<WorkedOut> out = new ArrayList<>(SurveyWorkings.of(survey));
+        List<WorkedOut> out = new ArrayList<>(ExtremeReadings.of(job));
+        out.addAll(SurveyWorkings.of(survey));
         BalanceWorkings.of(job, survey).ifPresent(out::add);
         out.addAll(VentWorkings.of(job));
         out.addAll(VesselWorkings.of(job));

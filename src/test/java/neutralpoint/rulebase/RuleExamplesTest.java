@@ -33,7 +33,7 @@ import org.junit.jupiter.api.TestFactory;
 /** For every rule: the smallest call-out that fires it, and the nearest one that does not. */
 class RuleExamplesTest {
     private static final Set<String> NOT_FINDINGS = Set.of("arrangement", "settled", "likely", "standings", "chief", "work", "floors", "radiators",
-            "planning", "features", "arrangement-status", "dangers");
+            "planning", "features", "arrangement-status", "dangers", "gauge");
 
     @TestFactory
     Stream<DynamicTest> everyRuleFiresAndStaysSilent() {
@@ -67,12 +67,12 @@ class RuleExamplesTest {
         });
         Node.Fields job = Node.noFields(example.where());
         job.fields().put("findings", findings);
-        example.find("radiators").ifPresent(radiators -> job.fields().put("radiators", radiators));
+        List.of("radiators", "gauge").forEach(table -> example.find(table).ifPresent(rows -> job.fields().put(table, rows)));
         Job checked = new JobCheck(Shared.CATALOGUE).check(JobFile.draft(job, "example"));
         checked = example.has("floors") ? checked.withRadiators(floors(example)) : checked;
         try (Session session = Shared.RULES.open()) {
-            Survey.workOut(checked, session);
-            session.tell(Facts.of(checked, Shared.CATALOGUE));
+            Job known = Survey.complete(checked, Survey.workOut(checked, session));
+            session.tell(Facts.of(known, Shared.CATALOGUE));
             session.tell(List.of(arrangement(example, checked)));
             session.tell(example.texts("settled").stream().map(Settled::new).toList());
             session.tell(example.texts("likely").stream().map(Likely::new).toList());
