@@ -45,7 +45,7 @@ final class SurveyWorkings {
         Map<String, String> felt = new LinkedHashMap<>();
         survey.forEach(r -> felt.put(r.name(), felt(r)));
         long well = felt.values().stream().filter("hot-all-over"::equals).count();
-        out.add(WorkedOut.finding("radiator-pattern", new Answer.ByRadiator(felt), well == survey.size() ? PASS : NOTE,
+        out.add(WorkedOut.finding("radiator-pattern", new Answer.ByRadiator(felt), well == survey.size() && survey.stream().noneMatch(SurveyedRadiator::isTooHot) ? PASS : NOTE,
                 well + " of " + survey.size() + " radiators are hot all over.",
                 survey.stream().map(SurveyWorkings::line).toArray(String[]::new)));
         HEADINGS.forEach(h -> listed(survey, h).ifPresent(out::add));
