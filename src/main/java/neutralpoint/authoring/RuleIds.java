@@ -27,7 +27,7 @@ public final class RuleIds {
     private static final Set<String> CONCLUSIONS = Set.of("Evidence.supports", "Evidence.against", "Evidence.settles",
             "Evidence.excludes", "Explains.awayFrom", "LeadsTo", "Attach", "Bars", "Remedy", "Needs", "Inside", "Stop.refer",
             "Stop.clearBy", "Forbids", "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as", "Step.called", "Step.asked",
-            "Step.clearing");
+            "Step.clearing", "Path.shut", "Path.shared", "Path.doubtful", "Pressure.limit");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern TRAIT = Pattern.compile("(?:possibleT|t)raits\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
     private static final Pattern FEATURE = Pattern.compile("features\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
@@ -55,7 +55,9 @@ public final class RuleIds {
         Map<String, Set<String>> moves = new TreeMap<>();
         for (RuleText rule : rules) {
             Conclusion c = rule.conclusion();
-            if ((c.isEvidence() && !rule.folder().equals("method")) || c.call().equals("Bars")) {
+            if (c.call().startsWith("Path.")) {
+                findings(rule).forEach(f -> moves.computeIfAbsent(f, x -> new TreeSet<>()).addAll(PathIds.CLEANSES));
+            } else if ((c.isEvidence() && !rule.folder().equals("method")) || c.call().equals("Bars")) {
                 findings(rule).forEach(f -> moves.computeIfAbsent(f, x -> new TreeSet<>()).add(c.ids().get(0)));
             }
         }
@@ -89,6 +91,7 @@ public final class RuleIds {
         of(pattern, "system").forEach(id -> known(id, catalogue.arrangements().keySet(), "arrangement", pattern.where()));
         pattern.constraints().forEach(c -> all(FEATURE, c).forEach(id ->
                 known(id, catalogue.arrangements().keySet(), "feature", pattern.where())));
+        PathIds.check(pattern);
         of(pattern, "phase").forEach(id -> known(id, Phase.words(), "phase", pattern.where()));
         pattern.constraints().forEach(c -> all(TRAIT, c).forEach(id -> known(id, catalogue.traits(), "trait", pattern.where())));
         kindsOfWork(pattern).forEach(id -> known(id, catalogue.workKinds().keySet(), "kind of work", pattern.where()));
@@ -136,6 +139,7 @@ public final class RuleIds {
                 known(c.ids().get(0), catalogue.findings().keySet(), "finding", where);
                 known(c.ids().get(1), catalogue.finding(c.ids().get(0)).optionIds(), "answer of " + c.ids().get(0), where);
             }
+            case "Path.shut", "Path.shared", "Path.doubtful" -> PathIds.check(c, rule);
             case "AlsoDo" -> {
                 known(c.ids().get(0), Phase.words(), "phase", where);
                 needsAction(rule);

@@ -10,8 +10,8 @@ import neutralpoint.catalogue.Catalogue;
 /** The list of all rules that is kept beside them, made from the rules so that it cannot drift. */
 public final class RuleIndex {
     /** The stages in the order in which they come. */
-    static final List<String> STAGES = List.of("survey", "stop", "arrangement", "evidence", "explained", "method", "competence", "course", "caution",
-            "workplan");
+    static final List<String> STAGES = List.of("survey", "stop", "arrangement", "paths", "evidence", "explained", "method", "competence", "course",
+            "caution", "workplan");
 
     private RuleIndex() {}
 

@@ -22,12 +22,13 @@ final class DangerReader {
     private DangerReader() {}
 
     static Danger danger(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "hurts", "speed", "now", "never", "who", "clearing", "over",
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "hurts", "speed", "now", "never", "who", "clearing", "answers", "over",
                 "heat", "cautions", "emergency", "source", "ways"));
         Node.Fields heat = f.get("heat").asFields().only(Set.of("meanwhile", "sources"));
         return new Danger(CatalogueReader.id(f), f.text("title"), f.text("means"), f.text("hurts"),
                 CatalogueReader.oneOf(f, "speed", SPEEDS), some(f, "now").stream().map(DangerReader::act).toList(), f.texts("never"),
-                f.text("who"), items(f, "clearing").stream().map(DangerReader::clearing).toList(), f.text("over"),
+                f.text("who"), items(f, "clearing").stream().map(DangerReader::clearing).toList(),
+                f.texts("answers"), f.text("over"),
                 new Danger.Heat(HEAT.get(CatalogueReader.oneOf(heat, "meanwhile", HEAT.keySet())), heat.texts("sources")),
                 f.texts("cautions"), f.findText("emergency"), f.text("source"), items(f, "ways").stream().map(DangerReader::way).toList());
     }
@@ -74,6 +75,7 @@ final class DangerReader {
         some(f, "ways");
         CatalogueFiles.refer(f, "source", catalogue.sources().keySet());
         CatalogueFiles.refer(f, "cautions", catalogue.cautions().keySet());
+        CatalogueFiles.refer(f, "answers", catalogue.causes().keySet());
         List<Node> lines = new ArrayList<>(items(f, "now"));
         lines.addAll(items(f, "clearing"));
         for (Node line : lines) {

@@ -98,6 +98,11 @@ public final class ArrangementSheet {
     }
 
     private void handling() {
+        if (a.paths().reliefState().equals("shut")) {
+            heading("Isolate, connect and fill");
+            line("Nothing, while the way of relief is shut or missing: what it wants first stands at the top.", "");
+            return;
+        }
         ArrangementKind open = likeliest("open-vented");
         ArrangementKind sealed = likeliest("sealed");
         boolean isSealed = side(a.arrangement().id()).equals("sealed");

@@ -12,6 +12,7 @@ import neutralpoint.catalogue.Danger;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.job.JobFile;
 import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.Paths;
 import neutralpoint.rulebase.RuleInfo;
 import neutralpoint.rulebase.WeighedEvidence;
 import neutralpoint.workings.WorkedOut;
@@ -30,6 +31,10 @@ public final class AssessmentJson {
         out.put("arrangement", fields("id", a.arrangement().id(), "title", a.arrangement().title(),
                 "status", a.arrangement().status(), "features", a.arrangement().features(),
                 "contradictions", a.arrangement().contradictions()));
+        out.put("paths", fields("relief", a.paths().reliefState(), "waters", a.paths().watersState(),
+                "filling", a.paths().filling().isEmpty() ? "known" : "doubtful",
+                "greatestPressureBar", a.paths().limitBar().isPresent() ? a.paths().limitBar().getAsDouble() : null,
+                "looks", a.paths().doubts().stream().map(Paths.Sign::look).distinct().toList()));
         out.put("workedOut", a.workedOut().stream().map(w -> fields("finding", w.finding().map(WorkedOut.Found::id).orElse(null),
                 "answer", w.finding().map(f -> JobFile.value(f.answer())).orElse(null), "grade", w.grade().word(), "says", w.says(),
                 "sums", w.sums())).toList());

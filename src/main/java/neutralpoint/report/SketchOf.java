@@ -18,7 +18,7 @@ final class SketchOf {
     static Sketch of(Assessment a) {
         Sketch usual = Sketch.usual(a.arrangement().id(), Set.copyOf(a.arrangement().features()));
         Job job = a.job();
-        Sketch seen = new Sketch(usual.system(), usual.features(), order(usual.order(), job), floors(usual, job), Map.of(),
+        Sketch seen = new Sketch(usual.system(), usual.features(), there(order(usual.order(), job), job), floors(usual, job), Map.of(),
                 unknown(usual, job));
         Map<Part, String> figures = new HashMap<>(usual.order().equals(seen.order()) ? usual.figures() : Map.of());
         figures(job, figures);
@@ -42,6 +42,12 @@ final class SketchOf {
             case "throttle-between" -> replaced(usual, List.of(Part.VENT_TEE, Part.PUMP), List.of(Part.FEED_TEE));
             default -> usual;
         };
+    }
+
+    /** No vessel where none was found. */
+    private static List<Part> there(List<Part> order, Job job) {
+        return one(job, "pump-and-vessel-place").equals("pump-no-vessel")
+                ? order.stream().filter(part -> part != Part.VESSEL_TEE).toList() : order;
     }
 
     private static List<Part> replaced(List<Part> usual, List<Part> afterBoiler) {

@@ -24,11 +24,12 @@ import neutralpoint.workings.WorkedOut;
  *
  * @param known     the job with what was worked out from its readings put in where nothing was answered by hand
  * @param workedOut what its readings add up to
+ * @param paths     where relief paths and waters meet
  * @param cleansing how to cleanse, when the course or a step of the order does
  * @param cautions  all that must be said, the worst first
  */
-public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<StopFound> stops, System arrangement, List<CauseStanding> causes,
-        Verdict verdict, Optional<Cleansing> cleansing, List<Step> order, List<Caution> cautions) {
+public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<StopFound> stops, System arrangement, Paths paths,
+        List<CauseStanding> causes, Verdict verdict, Optional<Cleansing> cleansing, List<Step> order, List<Caution> cautions) {
     /** Degrees by which two readings of the same thing may differ. */
     private static final double READING_ERROR = 3;
 
@@ -189,7 +190,7 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
 
     /** The same conclusions for a job that differs only in what was left open. */
     public Assessment withJob(Job other) {
-        return new Assessment(other, Survey.complete(other, workedOut), workedOut, stops, arrangement, causes, verdict, cleansing, order, cautions);
+        return new Assessment(other, Survey.complete(other, workedOut), workedOut, stops, arrangement, paths, causes, verdict, cleansing, order, cautions);
     }
 
     /** Where an answer given by hand and the readings say different things; the answer stands until it is changed. */

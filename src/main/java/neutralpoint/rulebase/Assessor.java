@@ -88,6 +88,8 @@ public final class Assessor {
         Assessment.System system = new ArrangementWeighing(catalogue, family)
                 .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
         session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
+        Paths paths = Paths.of(session);
+        session.tell(paths.facts());
 
         List<Assessment.CauseStanding> ranked = causes(session, system, family);
         session.tell(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
@@ -96,7 +98,7 @@ public final class Assessor {
         session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
 
         MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
-        CourseChoice choice = new CourseChoice(catalogue, system, methods, session.all(Remedy.class), session.all(Bars.class),
+        CourseChoice choice = new CourseChoice(catalogue, system, paths, methods, session.all(Remedy.class), session.all(Bars.class),
                 new Hands(catalogue, known, session.all(Needs.class)));
         List<Assessment.StopFound> stops = Dangers.standing(session.all(Stop.class), catalogue, known, system.traits());
         session.tell(Dangers.facts(stops));
@@ -107,7 +109,7 @@ public final class Assessor {
             order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
         }
         Optional<Assessment.Cleansing> cleansing = cleansing(methods, verdict, order);
-        return new Assessment(job, known, workedOut, stops, system, causes, verdict, cleansing, order,
+        return new Assessment(job, known, workedOut, stops, system, paths, causes, verdict, cleansing, order,
                 cautions(session, stops, cleansing));
     }
 

@@ -23,16 +23,21 @@ final class CourseChoice {
 
     private final Catalogue catalogue;
     private final Assessment.System system;
+    private final Paths paths;
     private final MethodChoice methods;
     private final List<Derived<Remedy>> remedies;
     private final List<Derived<Bars>> bars;
     private final Hands hands;
 
-    /** @param system what is known of the system; nothing is cleansed while that is not clear */
-    CourseChoice(Catalogue catalogue, Assessment.System system, MethodChoice methods, List<Derived<Remedy>> remedies, List<Derived<Bars>> bars,
-            Hands hands) {
+    /**
+     * @param system what is known of the system; nothing is cleansed while that is not clear
+     * @param paths  where relief paths and waters meet; a doubt about one is told whatever the course
+     */
+    CourseChoice(Catalogue catalogue, Assessment.System system, Paths paths, MethodChoice methods, List<Derived<Remedy>> remedies,
+            List<Derived<Bars>> bars, Hands hands) {
         this.catalogue = catalogue;
         this.system = system;
+        this.paths = paths;
         this.methods = methods;
         this.remedies = remedies;
         this.bars = bars;
@@ -77,6 +82,12 @@ final class CourseChoice {
             return new Chosen(catalogue.course(REFER), Stream.concat(lacking.stream().map(Assessment.Need::inWords),
                     lacking.stream().map(Assessment.Need::because)).toList());
         }
+        Chosen chosen = permitted(usual);
+        return new Chosen(chosen.course(), Stream.concat(because.stream(), chosen.because().stream()).toList());
+    }
+
+    private Chosen permitted(String usual) {
+        List<String> because = new ArrayList<>();
         Course course = catalogue.course(usual);
         // A course put in place of a barred one may itself be barred, so this is asked again; refer never is.
         for (int asked = 0; asked < catalogue.courses().size(); asked++) {
@@ -99,7 +110,7 @@ final class CourseChoice {
     private Optional<Chosen> instead(Course course) {
         List<Derived<Bars>> against = bars.stream().filter(b -> b.fact().course().equals(course.id())).toList();
         if (!against.isEmpty()) {
-            Derived<Bars> bar = against.stream().filter(b -> b.fact().instead().equals(REFER)).findFirst().orElse(against.get(0));
+            Derived<Bars> bar = instead(against, REFER).or(() -> instead(against, LOOK_FURTHER)).orElse(against.get(0));
             return Optional.of(new Chosen(catalogue.course(bar.fact().instead()), List.of(bar.rule().because())));
         }
         if (!course.cleanses() || methods.of(course).isPresent()) {
@@ -109,15 +120,20 @@ final class CourseChoice {
                 methods.ruledOut(course).stream().map(Assessment.RuledOut::because).toList()));
     }
 
+    private static Optional<Derived<Bars>> instead(List<Derived<Bars>> bars, String course) {
+        return bars.stream().filter(b -> b.fact().instead().equals(course)).findFirst();
+    }
+
     Assessment.Verdict verdict(List<Assessment.StopFound> stops, ChiefCause chief, List<String> disputes) {
         List<String> because = new ArrayList<>();
         stops.stream().sorted(Comparator.comparing(s -> !s.isReferral())).map(Assessment.StopFound::because).forEach(because::add);
         because.addAll(disputes);
-        Course course = catalogue.course(NONE);
+        Course course = permitted(NONE).course();
         if (chief.standing().isPresent()) {
             Chosen chosen = choose(chief.standing().get());
             course = chosen.course();
             because.addAll(chosen.because());
+            because.addAll(course.id().equals(LOOK_FURTHER) ? paths.reasons() : List.of());
             because.addAll(chief.because());
             chief.standing().get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
                     .map(e -> e.rule().because()).forEach(because::add);
@@ -131,6 +147,8 @@ final class CourseChoice {
             // While a danger stands nothing but its repair, or another repair after it, is the course.
             course = catalogue.course(stops.get(0).course());
         }
+        // A doubt about a path never passes in silence, whatever the course.
+        because.addAll(paths.reasons());
         return new Assessment.Verdict(course, chief.standing(), because.stream().distinct().toList(), hands.all());
     }
 }

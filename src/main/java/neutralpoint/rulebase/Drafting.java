@@ -21,6 +21,7 @@ import neutralpoint.rulebase.fact.Step;
 final class Drafting {
     private static final String REFER = "refer";
     private static final String NONE = "no-wet-side-work";
+    private static final String LOOK = "look-further";
     private static final String NO_FLUSH = "no-flush";
     private static final String SUPPLY = "cold-supply-litres-per-minute";
     /** Below this a main rules out a mains-pressure flush, from the other figure on it speaks for one. */
@@ -43,6 +44,8 @@ final class Drafting {
         if (!layout.traits().equals(assessment.arrangement().traits())) {
             // A plan for the likely system keeps what is forbidden there, though the other systems are not ruled out.
             session.tell(List.of(new Arrangement(layout.system(), layout.status(), layout.traits(), layout.traits())));
+            List<Object> told = assessment.paths().facts();
+            session.tell(Paths.of(session).facts().stream().filter(fact -> !told.contains(fact)).toList());
         }
     }
 
@@ -156,6 +159,7 @@ final class Drafting {
         assessment.stops().forEach(s -> obstacles.add(new Draft.Obstacle(s.because(), s.action(),
                 "The danger \"" + s.title() + "\" is over and the house has been assessed again.")));
         bars(course.id()).forEach(b -> obstacles.add(obstacle(b.rule())));
+        obstacles.addAll(doubts());
         if (!isKnown()) {
             String unclear = "What is closed, and where the flush is connected, hangs on the kind of system, and that is not known.";
             obstacles.add(new Draft.Obstacle(String.join(" ", assessment.arrangement().contradictions().isEmpty() ? List.of(unclear)
@@ -170,8 +174,15 @@ final class Drafting {
 
     /** Where the chief cause is usually answered by a cleanse and another course has taken its place. */
     private List<Draft.Obstacle> obstaclesToTheUsual() {
-        return assessment.verdict().chief().map(c -> catalogue.course(c.cause().course())).filter(Course::cleanses)
+        List<Draft.Obstacle> usual = assessment.verdict().chief().map(c -> catalogue.course(c.cause().course())).filter(Course::cleanses)
                 .map(c -> obstacles(c).stream().distinct().toList()).orElse(List.of());
+        return usual.isEmpty() && assessment.verdict().course().id().equals(LOOK) ? doubts() : usual;
+    }
+
+    /** What is in doubt about a path: nothing is cleansed before the look that settles it. */
+    private List<Draft.Obstacle> doubts() {
+        return assessment.paths().doubts().stream().map(d -> new Draft.Obstacle(d.rule().because(), d.look(),
+                "That look has settled it, and the house has been assessed again.")).toList();
     }
 
     private List<Derived<Bars>> bars(String course) {

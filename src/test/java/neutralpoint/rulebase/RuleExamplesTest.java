@@ -74,6 +74,7 @@ class RuleExamplesTest {
             Job known = Survey.complete(checked, Survey.workOut(checked, session));
             session.tell(Facts.of(known, Shared.CATALOGUE));
             session.tell(List.of(arrangement(example, checked)));
+            session.tell(Paths.of(session).facts());
             session.tell(example.texts("settled").stream().map(Settled::new).toList());
             session.tell(example.texts("likely").stream().map(Likely::new).toList());
             session.tell(standings(example));

@@ -1,0 +1,15 @@
+package neutralpoint.rulebase.fact;
+
+import java.util.List;
+
+/**
+ * The greatest pressure some part of this system may see.
+ *
+ * @param bar over the air outside, from 0 to 10
+ */
+public record Pressure(double bar, List<Seen> from) {
+
+    public static Pressure limit(double bar, Seen... from) {
+        return new Pressure(bar, List.of(from));
+    }
+}
