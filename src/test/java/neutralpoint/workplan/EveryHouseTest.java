@@ -34,6 +34,8 @@ class EveryHouseTest {
 
     private static final Set<String> THREE_PORT = Set.of("y-plan", "y-plan, head dead", "w-plan");
 
+    private static final String GUARDED = "main reduced to 1.5 bar";
+
     private record House(String system, String controls, String method) {
         Job job() {
             return Shared.job("{\"findings\": {\"red-lines\": [], \"waste-goes-to\": \"foul-drain\", " + SYSTEMS.get(system)
@@ -41,13 +43,14 @@ class EveryHouseTest {
         }
 
         /**
-         * Never where the water reaches the taps or a fire burns; never by the full main where old parts or thin pipes
-         * would have to stand it; never while answers contradict each other, as a three-port valve and hot water on demand do.
+         * Never where the water reaches the taps or a fire burns; never by the full main where old parts, thin pipes or
+         * parts made for the few metres of water under a tank would have to stand it; never while answers contradict each other, as a three-port valve and hot water on demand do.
          */
         boolean isAllowed() {
             boolean mains = method.equals("mains-pressure-flush");
             boolean contradictory = system.equals("combination-boiler") && THREE_PORT.contains(controls);
-            return !NEVER.contains(system) && !contradictory && !(mains && (system.equals("converted-to-sealed") || controls.equals("microbore")));
+            return !NEVER.contains(system) && !contradictory && !(mains && (system.equals("converted-to-sealed") || controls.equals("microbore")))
+                    && !(mains && system.startsWith("open-vented") && !controls.equals(GUARDED));
         }
     }
 
@@ -94,6 +97,7 @@ class EveryHouseTest {
         c.put("boiler by-passed, sound", "\"boiler-protected\": \"by-pass\", \"fabric-condition\": \"sound\"");
         c.put("maker allows", "\"boiler-protected\": \"maker-allows\", \"exchanger-kind\": \"stainless-steel\"");
         c.put("pump valves slip", "\"pump-valves\": \"spindle-slips\"");
+        c.put(GUARDED, "\"mains-flush-guard\": \"yes\"");
         return c;
     }
 
@@ -172,6 +176,13 @@ class EveryHouseTest {
         assertThat(ids("open-vented-separate", "boiler by-passed, sound", "machine-flush")).contains("flow-reversed").doesNotContain("direction-set");
         assertThat(ids("open-vented-separate", "maker allows", "machine-flush")).contains("direction-set").doesNotContain("flow-reversed");
         assertThat(ids("open-vented-separate", "not looked at", "machine-flush")).doesNotContain("flow-reversed", "radiators-agitated");
+    }
+
+    @Test
+    void theMainIsReducedAndTheWasteOpenBeforeItReachesPartsMadeForATank() {
+        assertThat(ids("open-vented-separate", GUARDED, "mains-pressure-flush"))
+                .containsSubsequence("boiler-dead", "main-reduced", "waste-opened", "circuit-filled", "radiators-shut");
+        assertThat(ids("sealed-separate", "s-plan", "mains-pressure-flush")).doesNotContain("main-reduced", "waste-opened");
     }
 
     @Test
