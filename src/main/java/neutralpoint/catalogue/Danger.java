@@ -19,6 +19,7 @@ import neutralpoint.job.Job;
  * @param never     what must not be done
  * @param who       who must come, or who may put it right
  * @param clearing  what clears it on site; its steps are proved before any heat
+ * @param answers   ids of the causes whose repair is what clears it, so that the order of work does not name them again
  * @param over      the condition under which it is over
  * @param heat      what may heat the house meanwhile
  * @param cautions  ids of the cautions that belong to it, whatever the course
@@ -26,7 +27,7 @@ import neutralpoint.job.Job;
  * @param ways      every way in which it can be told
  */
 public record Danger(String id, String title, String means, String hurts, String speed, List<Act> now, List<String> never,
-        String who, List<Clearing> clearing, String over, Heat heat, List<String> cautions, Optional<String> emergency, String source,
+        String who, List<Clearing> clearing, List<String> answers, String over, Heat heat, List<String> cautions, Optional<String> emergency, String source,
         List<Way> ways) {
 
     /** What may heat the house until the danger is over. */

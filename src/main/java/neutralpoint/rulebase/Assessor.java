@@ -132,13 +132,14 @@ public final class Assessor {
         List<WorkOrder.ToDo> toDo = causes.stream()
                 .filter(c -> c.isActive() || chief.is(c))
                 .map(c -> new WorkOrder.ToDo(c, choice.choose(c)))
+                .filter(t -> stops.stream().noneMatch(s -> s.danger().answers().contains(t.standing().id())))
                 .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).filter(t -> !t.chosen().isOnlyALook()).toList();
         List<Assessment.Step> work = new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class))
                 .steps(toDo);
         return Stream.concat(stops.stream().flatMap(this::clearing), work.stream()).toList();
     }
 
-    /** What clears a danger comes before all other work. */
+    /** What clears a danger comes before all other work, and is the repair of the causes it answers. */
     private Stream<Assessment.Step> clearing(Assessment.StopFound stop) {
         return stop.clearing().stream().map(c -> new Assessment.Step(Optional.of(catalogue.course(stop.course())), Optional.empty(),
                 Phase.SAFETY, c.says(), List.of(stop.because())));

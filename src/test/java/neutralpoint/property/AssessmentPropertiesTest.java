@@ -56,6 +56,17 @@ class AssessmentPropertiesTest {
                         assertThat(courses(a)).doesNotContain("full-flush", "partial-cleanse");
                         assertThat(a.cleansing()).isEmpty();
                     }),
+            Property.of("a path in doubt or worse never comes with a cleanse", a -> PathsByHand.inDoubtOrWorse(a.job()).isPresent(), a -> {
+                assertThat(courses(a)).as(PathsByHand.inDoubtOrWorse(a.job()).orElseThrow()).doesNotContain("full-flush", "partial-cleanse");
+                assertThat(a.cleansing()).isEmpty();
+            }),
+            Property.of("a doubt about a path is told with the look that settles it", a -> !a.paths().doubts().isEmpty(),
+                    a -> assertThat(a.verdict().because()).containsAll(a.paths().reasons())),
+            Property.of("shared water never comes with a dose, and always with a danger", a -> PathsByHand.shared(a.job()), a -> {
+                assertThat(a.stops()).extracting(Assessment.StopFound::id).contains("waters-mixed");
+                assertThat(a.order()).filteredOn(step -> step.course().map(c -> !c.id().equals("refer")).orElse(true))
+                        .noneMatch(step -> step.action().matches("(?i).*\\b(inhibitor|cleaner|additive|dose|neutraliser)\\b.*"));
+            }),
             Property.of("no system is flushed that must not be", a -> DoNotFlush.fully(a).isPresent(),
                     a -> assertThat(courses(a)).as(DoNotFlush.fully(a).orElseThrow()).doesNotContain("full-flush")),
             Property.of("no system is cleansed at all that must not be", a -> DoNotFlush.atAll(a).isPresent(), a -> {
