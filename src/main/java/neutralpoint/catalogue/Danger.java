@@ -63,8 +63,9 @@ public record Danger(String id, String title, String means, String hurts, String
      * What clears the danger on site.
      *
      * @param minutes 0 or more
+     * @param first   true when it is done before any other work is begun
      */
-    public record Clearing(String says, String proves, String tools, double minutes, When when) {}
+    public record Clearing(String says, String proves, String tools, double minutes, boolean first, When when) {}
 
     /**
      * The houses something is for.

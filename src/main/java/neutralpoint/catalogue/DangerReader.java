@@ -17,7 +17,7 @@ final class DangerReader {
     private static final Map<String, Danger.HeatMeanwhile> HEAT = Arrays.stream(Danger.HeatMeanwhile.values())
             .collect(Collectors.toMap(Danger.HeatMeanwhile::word, Function.identity()));
     private static final Set<String> OF_ACT = Set.of("do", "done", "when", "unless");
-    private static final Set<String> OF_CLEARING = Set.of("do", "done", "tools", "minutes", "when", "unless");
+    private static final Set<String> OF_CLEARING = Set.of("do", "done", "tools", "minutes", "first", "when", "unless");
 
     private DangerReader() {}
 
@@ -40,7 +40,8 @@ final class DangerReader {
 
     private static Danger.Clearing clearing(Node node) {
         Node.Fields f = node.asFields().only(OF_CLEARING);
-        return new Danger.Clearing(f.text("do"), f.text("done"), f.findText("tools").orElse("none"), f.get("minutes").asNumber(), when(f));
+        return new Danger.Clearing(f.text("do"), f.text("done"), f.findText("tools").orElse("none"), f.get("minutes").asNumber(),
+                f.find("first").map(n -> n.asText().equals("yes")).orElse(false), when(f));
     }
 
     private static Danger.Way way(Node node) {

@@ -143,12 +143,17 @@ final class CourseChoice {
         }
         if (stops.stream().anyMatch(Assessment.StopFound::isReferral)) {
             course = catalogue.course(REFER);
-        } else if (!stops.isEmpty() && !course.repairs() && !course.id().equals(REFER)) {
+        } else if (!stops.isEmpty() && !course.repairs() && !course.id().equals(REFER) && !bringsHeatBack(stops, course)) {
             // While a danger stands nothing but its repair, or another repair after it, is the course.
             course = catalogue.course(stops.get(0).course());
         }
         // A doubt about a path never passes in silence, whatever the course.
         because.addAll(paths.reasons());
         return new Assessment.Verdict(course, chief.standing(), because.stream().distinct().toList(), hands.all());
+    }
+
+    /** Where nothing is wrong but that heat is wanting, whatever brings it back without a cleanse is the course. */
+    private static boolean bringsHeatBack(List<Assessment.StopFound> stops, Course course) {
+        return course.wet() && !course.cleanses() && stops.stream().noneMatch(s -> s.danger().heat().isOff());
     }
 }

@@ -58,12 +58,13 @@ final class Dangers {
             return List.of();
         }
         List<DangerClears> clears = new ArrayList<>();
+        List<String> asked = asks(stops).stream().map(DangerAsks::step).toList();
         for (Assessment.StopFound stop : stops) {
-            List<String> before = new ArrayList<>();
+            List<String> before = new ArrayList<>(asked);
             for (int i = 0; i < stop.clearing().size(); i++) {
                 Danger.Clearing c = stop.clearing().get(i);
                 String step = stop.id() + "-over-" + (i + 1);
-                clears.add(new DangerClears(stop.id(), step, List.copyOf(before), c.says(), c.proves(), c.tools(), c.minutes(),
+                clears.add(new DangerClears(stop.id(), step, List.copyOf(before), c.says(), c.proves(), c.tools(), c.minutes(), c.first(),
                         i == stop.clearing().size() - 1));
                 before.add(step);
             }

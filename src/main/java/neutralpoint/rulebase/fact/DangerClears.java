@@ -9,7 +9,8 @@ import java.util.List;
  * @param after   the steps before it
  * @param tools   with commas between
  * @param minutes 0 or more
+ * @param first   true when it is done before any other work is begun
  * @param last    true when the danger is over once it is proved
  */
 public record DangerClears(String danger, String step, List<String> after, String says, String proves, String tools, double minutes,
-        boolean last) {}
+        boolean first, boolean last) {}

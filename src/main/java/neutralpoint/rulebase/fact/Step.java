@@ -47,7 +47,7 @@ public record Step(String id, String stage, List<String> needs, List<String> aft
 
     /** What clears a danger on site, before anything that it forbids. */
     public static Step clearing(DangerClears clears) {
-        return new Step(clears.step(), "repair", List.of(), clears.after(), Optional.empty(), Optional.empty(), clears.minutes(),
+        return new Step(clears.step(), clears.first() ? "make-safe" : "repair", List.of(), clears.after(), Optional.empty(), Optional.empty(), clears.minutes(),
                 OptionalDouble.empty(), Optional.empty(), clears.last() ? Optional.of(clears.danger()) : Optional.empty(),
                 Optional.of(new Words(clears.says(), clears.proves(), clears.tools())));
     }
