@@ -93,7 +93,7 @@ public final class Assessor {
         session.tell(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
         ChiefCause chief = ChiefCause.of(known, ranked, session.all(LeadsTo.class));
         List<Assessment.CauseStanding> causes = chief.first(ranked);
-        session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
+        session.tell(causes.stream().filter(c -> c.isPossible() || chief.is(c)).map(c -> standing(c, chief.is(c))).toList());
 
         MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
         CourseChoice choice = new CourseChoice(catalogue, system, methods, session.all(Remedy.class), session.all(Bars.class),
@@ -156,7 +156,12 @@ public final class Assessor {
 
     private List<Derived<Evidence>> evidence(Session session, String folder) {
         return session.all(Evidence.class, rule -> rule.folder().equals(folder)).stream()
-                .map(e -> e.map(fact -> fact.graded(grading.apply(e.rule(), fact.strength())))).toList();
+                .map(e -> graded(e, grading.apply(e.rule(), e.fact().strength()))).toList();
+    }
+
+    private static Derived<Evidence> graded(Derived<Evidence> e, Strength strength) {
+        Evidence graded = e.fact().graded(strength);
+        return graded == e.fact() ? e : new Derived<>(e.rule(), graded);
     }
 
     /** A sentence for each cause that one deciding test settles and another excludes. */

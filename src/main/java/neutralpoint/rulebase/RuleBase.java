@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ public final class RuleBase {
 
     private final KieBase kieBase;
     private final Map<String, RuleInfo> rules;
+    private final Map<String, Placed> placed = new HashMap<>();
     private final Map<String, List<String>> moves;
 
     private RuleBase(KieBase kieBase, Map<String, List<String>> moves) {
@@ -35,7 +37,11 @@ public final class RuleBase {
         Map<String, RuleInfo> byName = new TreeMap<>();
         kieBase.getKiePackages().forEach(p -> p.getRules().forEach(r -> byName.put(r.getName(), RuleInfo.of(r))));
         this.rules = Collections.unmodifiableMap(new LinkedHashMap<>(byName));
+        rules.values().forEach(rule -> placed.put(rule.id(), new Placed(rule, placed.size())));
     }
+
+    /** A rule and its place in the order of rule ids. */
+    record Placed(RuleInfo info, int place) {}
 
     /**
      * Rules compiled elsewhere.
@@ -72,11 +78,11 @@ public final class RuleBase {
 
     /** A fresh session that remembers which rule concluded what. */
     Session open() {
-        return new Session(kieBase.newKieSession(), this);
+        return new FreshSession(kieBase.newKieSession(), this);
     }
 
-    RuleInfo info(Rule rule) {
-        return rules.get(rule.getName());
+    Placed placed(Rule rule) {
+        return placed.get(rule.getName());
     }
 
     private static List<Model> models() {
