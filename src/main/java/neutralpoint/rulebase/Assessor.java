@@ -80,7 +80,30 @@ public final class Assessor {
         }
     }
 
-    private Assessment assess(Job job, Session session) {
+    /** What this job comes to, short of the work itself. */
+    public Outlook outlook(Job job) {
+        try (Session session = rules.open()) {
+            return outlook(job, session);
+        }
+    }
+
+    Outlook outlook(Job job, Session session) {
+        Judged judged = judge(job, session);
+        return new Outlook(job, judged.system(), judged.causes(), judged.verdict().course());
+    }
+
+    /** For trying other answers to a job; to be closed. */
+    public WhatIf whatIf(Job job) {
+        WhatIf whatIf = new WhatIf(this, rules.openLive());
+        whatIf.of(job);
+        return whatIf;
+    }
+
+    /** All that is concluded up to the one course. */
+    private record Judged(Job known, List<WorkedOut> workedOut, Assessment.System system, List<Assessment.CauseStanding> causes,
+            ChiefCause chief, MethodChoice methods, CourseChoice choice, List<Assessment.StopFound> stops, Assessment.Verdict verdict) {}
+
+    private Judged judge(Job job, Session session) {
         UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
         List<WorkedOut> workedOut = Survey.workOut(job, session);
         Job known = Survey.complete(job, workedOut);
@@ -99,16 +122,21 @@ public final class Assessor {
         CourseChoice choice = new CourseChoice(catalogue, system, methods, session.all(Remedy.class), session.all(Bars.class),
                 new Hands(catalogue, known, session.all(Needs.class)));
         List<Assessment.StopFound> stops = Dangers.standing(session.all(Stop.class), catalogue, known, system.traits());
-        session.tell(Dangers.facts(stops));
-        Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
-        List<Assessment.Step> order = order(session, stops, choice, causes, chief);
-        session.tell(work(verdict, order));
+        return new Judged(known, workedOut, system, causes, chief, methods, choice, stops,
+                choice.verdict(stops, chief, disputes(causes)));
+    }
+
+    private Assessment assess(Job job, Session session) {
+        Judged j = judge(job, session);
+        session.tell(Dangers.facts(j.stops()));
+        List<Assessment.Step> order = order(session, j);
+        session.tell(work(j.verdict(), order));
         if (!order.isEmpty()) {
             order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
         }
-        Optional<Assessment.Cleansing> cleansing = cleansing(methods, verdict, order);
-        return new Assessment(job, known, workedOut, stops, system, causes, verdict, cleansing, order,
-                cautions(session, stops, cleansing));
+        Optional<Assessment.Cleansing> cleansing = cleansing(j.methods(), j.verdict(), order);
+        return new Assessment(job, j.known(), j.workedOut(), j.stops(), j.system(), j.causes(), j.verdict(), cleansing, order,
+                cautions(session, j.stops(), cleansing));
     }
 
     /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
@@ -121,15 +149,15 @@ public final class Assessor {
                 : CauseWeighing.weigh(catalogue, system, evidence, family, Explained.of(explains));
     }
 
-    private List<Assessment.Step> order(Session session, List<Assessment.StopFound> stops, CourseChoice choice,
-            List<Assessment.CauseStanding> causes, ChiefCause chief) {
+    private List<Assessment.Step> order(Session session, Judged j) {
+        List<Assessment.StopFound> stops = j.stops();
         if (stops.stream().anyMatch(Assessment.StopFound::isReferral)) {
             // Nothing is to be done here until somebody else has made it safe.
             return List.of();
         }
-        List<WorkOrder.ToDo> toDo = causes.stream()
-                .filter(c -> c.isActive() || chief.is(c))
-                .map(c -> new WorkOrder.ToDo(c, choice.choose(c)))
+        List<WorkOrder.ToDo> toDo = j.causes().stream()
+                .filter(c -> c.isActive() || j.chief().is(c))
+                .map(c -> new WorkOrder.ToDo(c, j.choice().choose(c)))
                 .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).filter(t -> !t.chosen().isOnlyALook()).toList();
         List<Assessment.Step> work = new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class))
                 .steps(toDo);
