@@ -109,7 +109,7 @@ public final class Assessor {
         Job known = Survey.complete(job, workedOut);
         session.tell(Facts.of(known, catalogue));
         Assessment.System system = new ArrangementWeighing(catalogue, family)
-                .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
+                .weigh(evidence(session, "arrangement"), session.all(Contradiction.class), session.ledgers("arrangement"));
         session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
 
         List<Assessment.CauseStanding> ranked = causes(session, system, family);
@@ -118,7 +118,8 @@ public final class Assessor {
         List<Assessment.CauseStanding> causes = chief.first(ranked);
         session.tell(causes.stream().filter(c -> c.isPossible() || chief.is(c)).map(c -> standing(c, chief.is(c))).toList());
 
-        MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
+        MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family,
+                session.ledgers("method"));
         CourseChoice choice = new CourseChoice(catalogue, system, methods, session.all(Remedy.class), session.all(Bars.class),
                 new Hands(catalogue, known, session.all(Needs.class)));
         List<Assessment.StopFound> stops = Dangers.standing(session.all(Stop.class), catalogue, known, system.traits());
@@ -142,11 +143,11 @@ public final class Assessor {
     /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
     private List<Assessment.CauseStanding> causes(Session session, Assessment.System system, UnaryOperator<String> family) {
         List<Derived<Evidence>> evidence = evidence(session, "evidence");
-        List<Assessment.CauseStanding> first = CauseWeighing.weigh(catalogue, system, evidence, family, Explained.NOTHING);
+        List<Assessment.CauseStanding> first = CauseWeighing.weigh(catalogue, system, evidence, family, session.ledgers("evidence"));
         session.tell(first.stream().filter(Assessment.CauseStanding::isSettled).map(c -> new Settled(c.id())).toList());
         List<Derived<Explains>> explains = session.all(Explains.class);
         return explains.isEmpty() ? first
-                : CauseWeighing.weigh(catalogue, system, evidence, family, Explained.of(explains));
+                : CauseWeighing.again(first, system, evidence, family, Explained.of(explains));
     }
 
     private List<Assessment.Step> order(Session session, Judged j) {

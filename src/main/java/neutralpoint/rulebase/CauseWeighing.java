@@ -28,12 +28,27 @@ final class CauseWeighing {
     private CauseWeighing() {}
 
     static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.System system,
-            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
-        Map<Cause, Ledger> ledgers = Ledger.each(catalogue.causes().values(), Cause::id, Cause::priorDecibans, evidence, family, explained);
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Map<String, Ledger.Kept> kept) {
+        Map<Cause, Ledger> ledgers = Ledger.each(catalogue.causes().values(), Cause::id, Cause::priorDecibans, evidence, family, kept);
         List<Ranked> ranked = new ArrayList<>(ledgers.size());
         ledgers.forEach((cause, ledger) -> ranked.add(Ranked.of(standing(cause, system, ledger))));
-        ranked.sort(RANKING);
-        return ranked.stream().map(Ranked::standing).toList();
+        return ranked(ranked);
+    }
+
+    /** Weighs those causes again of which some sign is explained; the others stay as they stood. */
+    static List<Assessment.CauseStanding> again(List<Assessment.CauseStanding> first, Assessment.System system,
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
+        List<Ranked> ranked = new ArrayList<>(first.size());
+        for (Assessment.CauseStanding s : first) {
+            ranked.add(Ranked.of(explained.speaksOf(s.id()) ? standing(s.cause(), system, Ledger.of(s.cause().priorDecibans(),
+                    evidence.stream().filter(e -> e.fact().about().equals(s.id())).toList(), family, explained)) : s));
+        }
+        return ranked(ranked);
+    }
+
+    private static List<Assessment.CauseStanding> ranked(List<Ranked> standings) {
+        standings.sort(RANKING);
+        return standings.stream().map(Ranked::standing).toList();
     }
 
     private static Assessment.CauseStanding standing(Cause cause, Assessment.System system, Ledger ledger) {

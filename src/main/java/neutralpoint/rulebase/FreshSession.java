@@ -1,7 +1,9 @@
 package neutralpoint.rulebase;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
@@ -36,6 +38,11 @@ final class FreshSession implements Session {
     @Override
     public <T> List<Derived<T>> all(Class<T> kind, Predicate<RuleInfo> rules) {
         return conclusions.all(kind, rules, 0);
+    }
+
+    @Override
+    public Map<String, Ledger.Kept> ledgers(String folder) {
+        return new HashMap<>();
     }
 
     @Override

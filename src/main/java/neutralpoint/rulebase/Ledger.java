@@ -62,14 +62,42 @@ final class Ledger {
         return new Ledger(priorDecibans, List.copyOf(entries));
     }
 
-    /** A ledger for each of the things that evidence can be about, in their own order. */
+    /** A ledger with the evidence it was drawn up from. */
+    record Kept(List<Derived<Evidence>> evidence, Ledger ledger) {
+
+        /** True when this is the evidence, piece by piece, that the ledger was drawn up from. */
+        boolean isOf(List<Derived<Evidence>> other) {
+            if (evidence.size() != other.size()) {
+                return false;
+            }
+            for (int i = 0; i < evidence.size(); i++) {
+                if (evidence.get(i) != other.get(i)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+
+    /**
+     * A ledger for each of the things that evidence can be about, in their own order.
+     *
+     * @param kept ledgers drawn up before, by id; one whose evidence is still the same is taken as it is
+     */
     static <T> Map<T, Ledger> each(Collection<T> things, Function<T, String> id, ToIntFunction<T> priorDecibans,
-            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Map<String, Kept> kept) {
         Map<String, List<Derived<Evidence>>> byThing = new HashMap<>();
         evidence.forEach(e -> byThing.computeIfAbsent(e.fact().about(), about -> new ArrayList<>()).add(e));
         Map<T, Ledger> ledgers = new LinkedHashMap<>(2 * things.size());
-        things.forEach(t -> ledgers.put(t,
-                of(priorDecibans.applyAsInt(t), byThing.getOrDefault(id.apply(t), List.of()), family, explained)));
+        for (T thing : things) {
+            List<Derived<Evidence>> about = byThing.getOrDefault(id.apply(thing), List.of());
+            Kept before = kept.get(id.apply(thing));
+            if (before == null || !before.isOf(about)) {
+                before = new Kept(about, of(priorDecibans.applyAsInt(thing), about, family, Explained.NOTHING));
+                kept.put(id.apply(thing), before);
+            }
+            ledgers.put(thing, before.ledger());
+        }
         return ledgers;
     }
 

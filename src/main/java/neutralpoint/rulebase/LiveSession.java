@@ -32,6 +32,7 @@ final class LiveSession implements Session {
     private final Conclusions conclusions = new Conclusions();
     private final List<Stage> stages = new ArrayList<>();
     private final Map<FactHandle, Told> told = new IdentityHashMap<>();
+    private final Map<String, Map<String, Ledger.Kept>> ledgers = new HashMap<>();
     private List<? extends FactHandle> matched = List.of();
     private int stage = -1;
     private boolean begun;
@@ -138,6 +139,11 @@ final class LiveSession implements Session {
     @Override
     public <T> List<Derived<T>> all(Class<T> kind, Predicate<RuleInfo> rules) {
         return conclusions.all(kind, rules, stage);
+    }
+
+    @Override
+    public Map<String, Ledger.Kept> ledgers(String folder) {
+        return ledgers.computeIfAbsent(folder, f -> new HashMap<>());
     }
 
     @Override

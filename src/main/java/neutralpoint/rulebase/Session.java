@@ -2,6 +2,7 @@ package neutralpoint.rulebase;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -20,6 +21,9 @@ interface Session extends AutoCloseable {
     default <T> List<Derived<T>> all(Class<T> kind) {
         return all(kind, rule -> true);
     }
+
+    /** Ledgers drawn up so far of the evidence of one folder of rules, by the id of what they are about. */
+    Map<String, Ledger.Kept> ledgers(String folder);
 
     /** Ids of all rules that concluded something so far. */
     Set<String> rulesFired();
