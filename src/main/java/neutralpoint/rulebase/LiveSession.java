@@ -52,7 +52,7 @@ final class LiveSession implements Session {
         private final Map<Object, FactHandle> handles = new HashMap<>();
     }
 
-    /** What rests on one fact that was told. */
+    /** The stage of one fact, told or concluded, and what rests on it. */
     private record Told(int stage, List<Resting> resting) {}
 
     private record Resting(Conclusions.Entry conclusion, FactHandle handle) {}
@@ -81,6 +81,7 @@ final class LiveSession implements Session {
         int latest = from.stream().mapToInt(Told::stage).max().orElse(0);
         Resting resting = new Resting(conclusions.add(ruleBase.placed(event.getRule()), event.getObject(), latest), event.getFactHandle());
         from.forEach(t -> t.resting().add(resting));
+        told.put(event.getFactHandle(), new Told(latest, new ArrayList<>()));
     }
 
     /** Begins with the first stage of the same or another job. */
@@ -131,7 +132,7 @@ final class LiveSession implements Session {
         kie.delete(handle);
         for (Resting r : told.remove(handle).resting()) {
             if (conclusions.withdraw(r.conclusion())) {
-                kie.delete(r.handle());
+                takeOut(r.handle());
             }
         }
     }
