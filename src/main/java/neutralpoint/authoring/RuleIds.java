@@ -87,6 +87,12 @@ public final class RuleIds {
         }
         known(rule.note("source"), catalogue.sources().keySet(), "source", rule.where());
         rule.patterns().forEach(this::check);
+        boolean planned = rule.patterns().stream().anyMatch(p -> p.fact().equals("Planning"));
+        rule.patterns().stream().filter(p -> p.absent() && !planned && !SEEN.contains(p.fact()) && !p.fact().equals("Surveyed")).findFirst()
+                .ifPresent(p -> {
+                    throw new BadInput(p.where(), "\"not\" goes with what was found or surveyed, not with " + p.fact()
+                            + ", which other rules conclude; only work plan rules may ask that.");
+                });
         check(rule.conclusion(), rule);
     }
 
