@@ -18,6 +18,7 @@ import neutralpoint.catalogue.Phase;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Where;
+import neutralpoint.rulebase.RuleBase;
 
 /** Holds every id that a rule names against the catalogue; to the rule compiler they are just strings. */
 public final class RuleIds {
@@ -28,6 +29,7 @@ public final class RuleIds {
             "Evidence.excludes", "Explains.awayFrom", "LeadsTo", "Attach", "Bars", "Remedy", "Needs", "Inside", "Stop.refer",
             "Stop.clearBy", "Forbids", "AlsoDo", "Before.must", "Before.usually", "Covers", "Contradiction.between", "Reads.as", "Step.called", "Step.asked",
             "Step.clearing", "Path.shut", "Path.shared", "Path.doubtful", "Pressure.limit");
+    private static final Pattern STANDS_OUT = Pattern.compile("active|answered|chief|probability\\s*>=?\\s*0\\.[1-9]\\d*");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern TRAIT = Pattern.compile("(?:possibleT|t)raits\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
     private static final Pattern FEATURE = Pattern.compile("features\\s+(?:not\\s+)?contains\\s+\"([^\"]*)\"");
@@ -72,6 +74,13 @@ public final class RuleIds {
                 .flatMap(p -> of(p, "finding").stream()).distinct().toList();
     }
 
+    /** The findings of which some rule asks that an answer was not given; an answer more can take its conclusion away. */
+    public static List<String> absent(List<RuleText> rules) {
+        return rules.stream().filter(r -> r.patterns().stream().noneMatch(p -> p.fact().equals("Planning")))
+                .flatMap(r -> r.patterns().stream()).filter(p -> p.absent() && SEEN.contains(p.fact()))
+                .flatMap(p -> of(p, "finding").stream()).distinct().sorted().toList();
+    }
+
     private void check(RuleText rule) {
         for (String note : List.of("says", "because", "source")) {
             if (rule.note(note).isBlank()) {
@@ -80,6 +89,12 @@ public final class RuleIds {
         }
         known(rule.note("source"), catalogue.sources().keySet(), "source", rule.where());
         rule.patterns().forEach(this::check);
+        boolean planned = rule.patterns().stream().anyMatch(p -> p.fact().equals("Planning"));
+        rule.patterns().stream().filter(p -> p.absent() && !planned && !SEEN.contains(p.fact()) && !p.fact().equals("Surveyed")).findFirst()
+                .ifPresent(p -> {
+                    throw new BadInput(p.where(), "\"not\" goes with what was found or surveyed, not with " + p.fact()
+                            + ", which other rules conclude; only work plan rules may ask that.");
+                });
         check(rule.conclusion(), rule);
     }
 
@@ -95,7 +110,19 @@ public final class RuleIds {
         of(pattern, "phase").forEach(id -> known(id, Phase.words(), "phase", pattern.where()));
         pattern.constraints().forEach(c -> all(TRAIT, c).forEach(id -> known(id, catalogue.traits(), "trait", pattern.where())));
         kindsOfWork(pattern).forEach(id -> known(id, catalogue.workKinds().keySet(), "kind of work", pattern.where()));
+        if (pattern.absent() && RuleBase.NEVER_ABSENT.stream().anyMatch(kind -> kind.getSimpleName().equals(pattern.fact()))) {
+            throw new BadInput(pattern.where(), "\"not\" cannot go with " + pattern.fact() + ", which appears one after another; "
+                    + "ask for what is there instead.");
+        }
+        if (pattern.fact().equals("Standing") && pattern.constraints().stream().noneMatch(c -> STANDS_OUT.matcher(c).matches())) {
+            throw new BadInput(pattern.where(), "a condition on Standing says active, answered, chief or probability >= 0.1 or more: "
+                    + "of causes that are less than possible the rules are not told.");
+        }
         if (SEEN.contains(pattern.fact())) {
+            if (pattern.absent() && of(pattern, "finding").isEmpty()) {
+                throw new BadInput(pattern.where(), "a condition that nothing was found names its finding, such as "
+                        + "not Observed(finding == \"…\", answer == \"…\").");
+            }
             List<String> findings = of(pattern, "finding");
             findings.forEach(id -> known(id, catalogue.findings().keySet(), "finding", pattern.where()));
             findings.forEach(id -> checkAnswers(catalogue.finding(id), pattern));

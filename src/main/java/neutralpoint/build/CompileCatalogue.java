@@ -30,6 +30,7 @@ public final class CompileCatalogue {
         Files.createDirectories(out);
         Files.writeString(out.resolve("catalogue.json"), Json.line(CatalogueFiles.compile(rules.resolve("catalogue"))));
         Files.writeString(out.resolve("moves.json"), Json.line(RuleIds.moves(written)));
+        Files.writeString(out.resolve("absent.json"), Json.line(RuleIds.absent(written)));
         Files.writeString(out.resolve("rule-count.txt"), String.valueOf(written.size()));
     }
 }

@@ -11,4 +11,11 @@ import java.util.List;
  * @param traits  what rules may rely on
  */
 public record ArrangementKind(String id, String title, boolean feature, String knownBy, String means,
-        int priorDecibans, List<String> traits) {}
+        int priorDecibans, List<String> traits) {
+
+    /** By its id, which nothing else has: this is looked up many times in one assessment. */
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
+}

@@ -19,4 +19,11 @@ import java.util.Optional;
  * @param subject      the file it is catalogued in
  */
 public record Cause(String id, String title, String means, int priorDecibans, List<String> onlyOn, String course,
-        Optional<String> ownWork, List<String> needs, Phase phase, String work, List<String> answers, String noDecidingTest, String subject) {}
+        Optional<String> ownWork, List<String> needs, Phase phase, String work, List<String> answers, String noDecidingTest, String subject) {
+
+    /** By its id, which nothing else has: this is looked up many times in one assessment. */
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
+}

@@ -9,4 +9,11 @@ import java.util.List;
  * @param priorDecibans how readily it is chosen before anything is known; trade judgement
  * @param cautions      ids of the cautions that go with it wherever it is used
  */
-public record Method(String id, String title, String means, List<String> courses, int priorDecibans, List<String> cautions) {}
+public record Method(String id, String title, String means, List<String> courses, int priorDecibans, List<String> cautions) {
+
+    /** By its id, which nothing else has: this is looked up many times in one assessment. */
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
+}

@@ -70,6 +70,12 @@ public final class TerminalScreen implements Screen {
         }
     }
 
+    /** True when what is written to standard error is seen on a terminal. */
+    public static boolean isErrorSeen() {
+        return TerminalBuilder.builder().getProviders(null, new IllegalStateException()).stream()
+                .anyMatch(provider -> provider.isSystemStream(SystemStream.Error));
+    }
+
     @Override
     public void say(String paragraph) {
         line(Wrap.keepingIndent(width() - 1, paragraph));

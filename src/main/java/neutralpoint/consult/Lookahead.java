@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
@@ -18,6 +19,8 @@ import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
+import neutralpoint.rulebase.Outlook;
+import neutralpoint.rulebase.WhatIf;
 
 /**
  * Chooses the next question by assessing what each answer would do: how far the chances of the
@@ -32,6 +35,8 @@ public final class Lookahead {
     private static final double COURSE_AT_STAKE = 0.15;
     private static final String NO_FLUSH = "no-flush";
     private static final double WORTH_ASKING = 0.002;
+    /** Questions are looked into on so many threads, each with a session of its own. */
+    private static final int LANES = 2;
     /** Reading a question aloud and typing the answer takes about a minute, whatever it asks. */
     private static final int TALK_MINUTES = 1;
 
@@ -60,15 +65,15 @@ public final class Lookahead {
                 return List.of(new NextQuestion(catalogue.finding(first), 1, 1));
             }
         }
-        List<Assessment.CauseStanding> relevant = relevant(now);
+        List<Assessment.CauseStanding> relevant = relevant(now.job(), now.causes());
         Map<String, Double> before = shares(relevant);
         Map<String, Double> stakes = stakes(now, relevant);
         List<Finding> promising = open(now).stream()
                 .sorted(Comparator.comparingDouble((Finding f) -> -promise(f, stakes)).thenComparing(Finding::id))
                 .limit(LOOKED_INTO)
                 .toList();
-        return promising.parallelStream()
-                .map(f -> lookInto(f, now, relevant, before))
+        return IntStream.range(0, LANES).parallel()
+                .mapToObj(lane -> lookInto(every(LANES, lane, promising), now, relevant, before)).flatMap(List::stream)
                 .filter(q -> q.gain() > WORTH_ASKING)
                 .sorted(Comparator.comparingDouble((NextQuestion q) -> -q.gain()).thenComparing(q -> q.finding().id()))
                 .limit(most)
@@ -159,24 +164,38 @@ public final class Lookahead {
         return sum / (TALK_MINUTES + f.minutes());
     }
 
-    private NextQuestion lookInto(Finding finding, Assessment now, List<Assessment.CauseStanding> relevant,
+    private static List<Finding> every(int lanes, int lane, List<Finding> findings) {
+        return IntStream.range(0, findings.size()).filter(i -> i % lanes == lane).mapToObj(findings::get).toList();
+    }
+
+    private List<NextQuestion> lookInto(List<Finding> findings, Assessment now, List<Assessment.CauseStanding> relevant,
             Map<String, Double> before) {
+        if (findings.isEmpty()) {
+            return List.of();
+        }
+        try (WhatIf whatIf = assessor.whatIf(now.job())) {
+            return findings.stream().map(f -> lookInto(f, now, relevant, before, whatIf)).toList();
+        }
+    }
+
+    private static NextQuestion lookInto(Finding finding, Assessment now, List<Assessment.CauseStanding> relevant,
+            Map<String, Double> before, WhatIf whatIf) {
         double chances = 0;
         double moved = 0;
         double changed = 0;
         for (Option option : finding.options()) {
-            Assessment after = assessor.assess(now.job().with(finding.id(), finding.answering(option)));
+            Outlook after = whatIf.of(now.job().with(finding.id(), finding.answering(option)));
             double chance = option.usual() * likelihood(relevant, after);
             chances += chance;
-            moved += chance * distance(before, shares(relevant(after)));
-            changed += after.verdict().course().equals(now.verdict().course()) ? 0 : chance;
+            moved += chance * distance(before, shares(relevant(after.job(), after.causes())));
+            changed += after.course().equals(now.verdict().course()) ? 0 : chance;
         }
         return chances == 0 ? new NextQuestion(finding, 0, 0)
                 : new NextQuestion(finding, moved / chances / (TALK_MINUTES + finding.minutes()), changed / chances);
     }
 
     /** How much more or less likely an answer is under the causes that now stand first. */
-    private static double likelihood(List<Assessment.CauseStanding> relevant, Assessment after) {
+    private static double likelihood(List<Assessment.CauseStanding> relevant, Outlook after) {
         Map<String, Double> then = after.causes().stream().collect(
                 Collectors.toMap(Assessment.CauseStanding::id, Assessment.CauseStanding::decibans));
         double total = 0;
@@ -190,9 +209,9 @@ public final class Lookahead {
     }
 
     /** Causes that explain the complaint, and any other that is already likely; all of them without a complaint. */
-    private static List<Assessment.CauseStanding> relevant(Assessment a) {
-        Set<String> complaints = a.job().chosen(Catalogue.COMPLAINT);
-        return a.causes().stream().filter(c -> complaints.isEmpty() || c.isActive()
+    private static List<Assessment.CauseStanding> relevant(Job job, List<Assessment.CauseStanding> causes) {
+        Set<String> complaints = job.chosen(Catalogue.COMPLAINT);
+        return causes.stream().filter(c -> complaints.isEmpty() || c.isActive()
                 || c.cause().answers().stream().anyMatch(complaints::contains)).toList();
     }
 

@@ -15,6 +15,10 @@ public final class BadInput extends RuntimeException {
         super(where + ": " + sentence);
     }
 
+    public BadInput(Where where, String sentence, Throwable cause) {
+        super(where + ": " + sentence, cause);
+    }
+
     public BadInput(String sentence, Throwable cause) {
         super(sentence, cause);
     }

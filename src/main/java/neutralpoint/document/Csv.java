@@ -1,12 +1,19 @@
 package neutralpoint.document;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 
 /** Tables with a heading row, separated by commas, semicolons or tabs, as a spreadsheet saves or copies them. */
@@ -24,8 +31,7 @@ public final class Csv {
      * @param name where the text is from, for messages
      */
     public static Table read(String name, String text) {
-        CSVFormat format = CSVFormat.DEFAULT.builder().setDelimiter(delimiter(text)).setHeader().setSkipHeaderRecord(true)
-                .setTrim(true).setIgnoreEmptyLines(true).get();
+        CSVFormat format = format(text);
         try (CSVParser parser = CSVParser.parse(text.startsWith("\uFEFF") ? text.substring(1) : text, format)) {
             List<Node.Fields> rows = new ArrayList<>();
             for (CSVRecord record : parser) {
@@ -37,6 +43,98 @@ public final class Csv {
         } catch (IllegalArgumentException | UncheckedIOException e) {
             throw new BadInput(name + ": this cannot be read as a table: " + e.getMessage(), e);
         }
+    }
+
+    /** A table read row by row, however long it is. */
+    public static final class Rows {
+        private final String name;
+        private final CSVParser parser;
+        private final Iterator<CSVRecord> records;
+
+        private Rows(String name, CSVParser parser) {
+            this.name = name;
+            this.parser = parser;
+            this.records = parser.iterator();
+        }
+
+        public List<String> headings() {
+            return parser.getHeaderNames();
+        }
+
+        /** The next row; empty at the end of the table. Refuses a table of which the rest cannot be read. */
+        public Optional<Row> next() {
+            try {
+                // The line of a record is the last it stands on; after the last record the parser is past it.
+                if (!records.hasNext()) {
+                    return Optional.empty();
+                }
+                CSVRecord record = records.next();
+                return Optional.of(new Row(headings(), record, new Where(name, (int) parser.getCurrentLineNumber())));
+            } catch (IllegalArgumentException | IllegalStateException | UncheckedIOException e) {
+                throw new BadInput(new Where(name, (int) parser.getCurrentLineNumber()),
+                        "from here on this cannot be read as a table: " + e.getMessage(), e);
+            }
+        }
+    }
+
+    /** One row as it was read. */
+    public static final class Row {
+        private final List<String> headings;
+        private final CSVRecord record;
+        private final Where where;
+
+        private Row(List<String> headings, CSVRecord record, Where where) {
+            this.headings = headings;
+            this.record = record;
+            this.where = where;
+        }
+
+        public int line() {
+            return where.line();
+        }
+
+        /** Its cells by heading; refused when it has more cells than there are headings. */
+        public Node.Fields fields() {
+            return row(record, headings, where);
+        }
+    }
+
+    /** Opens a table to be read row by row. */
+    public static Rows rows(String name, InputStream in) {
+        try {
+            BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()), 1 << 16);
+            reader.mark(1 << 16);
+            if (reader.read() != 0xFEFF) {
+                reader.reset();
+            }
+            reader.mark(1 << 16);
+            String heading = reader.readLine();
+            reader.reset();
+            return new Rows(name, CSVParser.parse(reader, format(heading == null ? "" : heading)));
+        } catch (IOException e) {
+            throw new BadInput(name + " is no table in UTF-8 with a heading row (" + e.getMessage() + ").", e);
+        } catch (IllegalArgumentException e) {
+            throw new BadInput(name + ": this cannot be read as a table: " + e.getMessage(), e);
+        }
+    }
+
+    private static CSVFormat format(String text) {
+        return CSVFormat.DEFAULT.builder().setDelimiter(delimiter(text)).setHeader().setSkipHeaderRecord(true)
+                .setTrim(true).setIgnoreEmptyLines(true).get();
+    }
+
+    /** Writes a table with commas. */
+    public static String write(List<String> headings, List<List<String>> rows) {
+        StringBuilder out = new StringBuilder();
+        try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get())) {
+            printer.printRecord(headings);
+            for (List<String> row : rows) {
+                printer.printRecord(row);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toString();
     }
 
     /** Whichever separator the heading row has most of. */

@@ -21,7 +21,15 @@ import neutralpoint.workings.WorkedOut;
 public final class AssessmentJson {
     private AssessmentJson() {}
 
+    /** The same with the questions to ask next. */
     public static Map<String, Object> of(Assessment a, List<NextQuestion> next) {
+        Map<String, Object> out = of(a);
+        out.put("next", next.stream().map(q -> fields("finding", q.finding().id(), "question", q.finding().ask(),
+                "minutes", q.finding().minutes(), "gain", rounded(q.gain()))).toList());
+        return out;
+    }
+
+    public static Map<String, Object> of(Assessment a) {
         Map<String, Object> out = new LinkedHashMap<>();
         out.put("job", a.job().id());
         out.put("stops", a.stops().stream().map(s -> fields("id", s.id(), "title", s.title(), "action", s.action(),
@@ -49,8 +57,6 @@ public final class AssessmentJson {
                 "because", String.join(" ", s.because()))).toList());
         out.put("cautions", a.cautions().stream().map(c -> fields("id", c.id(), "text", c.text(),
                 "authority", c.authority(), "harm", c.harm().word(), "moment", c.moment().word())).toList());
-        out.put("next", next.stream().map(q -> fields("finding", q.finding().id(), "question", q.finding().ask(),
-                "minutes", q.finding().minutes(), "gain", rounded(q.gain()))).toList());
         return out;
     }
 

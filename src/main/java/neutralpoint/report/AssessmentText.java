@@ -24,13 +24,21 @@ public final class AssessmentText {
     /**
      * @param cautions how many of the cautions are shown; those of a stop always are
      */
-    public static String of(Assessment a, List<NextQuestion> next, Look look, CautionView cautions) {
+    public static String of(Assessment a, Look look, CautionView cautions) {
         AssessmentText text = new AssessmentText(look, cautions);
-        text.write(a, next);
+        text.write(a);
         return text.out.toString();
     }
 
-    private void write(Assessment a, List<NextQuestion> next) {
+    /** The same with the questions to ask next. */
+    public static String of(Assessment a, List<NextQuestion> next, Look look, CautionView cautions) {
+        AssessmentText text = new AssessmentText(look, cautions);
+        text.write(a);
+        text.questions(a, next);
+        return text.out.toString();
+    }
+
+    private void write(Assessment a) {
         a.stops().forEach(s -> StopLines.of(s).forEach(l -> out.append(Wrap.keepingIndent(width, l)).append('\n')));
         a.stopCautions().forEach(c -> line("Caution: " + CautionView.whole(c), "  "));
         line("Job: " + a.job().id(), "");
@@ -61,6 +69,9 @@ public final class AssessmentText {
             heading("Cautions");
             out.append(toMind).append('\n');
         }
+    }
+
+    private void questions(Assessment a, List<NextQuestion> next) {
         heading("Not checked, and could still matter");
         if (a.isReferredByStop()) {
             line("No answer changes this until it has been made safe.", "");

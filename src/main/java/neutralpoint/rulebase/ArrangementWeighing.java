@@ -33,9 +33,9 @@ final class ArrangementWeighing {
         this.family = family;
     }
 
-    Assessment.System weigh(List<Derived<Evidence>> evidence, List<Derived<Contradiction>> contradictions) {
+    Assessment.System weigh(List<Derived<Evidence>> evidence, List<Derived<Contradiction>> contradictions, Map<String, Ledger.Kept> kept) {
         Map<ArrangementKind, Ledger> ledgers = Ledger.each(catalogue.arrangements().values(), ArrangementKind::id,
-                ArrangementKind::priorDecibans, evidence, family, Explained.NOTHING);
+                ArrangementKind::priorDecibans, evidence, family, kept);
         Map<ArrangementKind, Double> shares = shares(ledgers);
         ArrangementKind chief = shares.entrySet().stream()
                 .max(Comparator.comparingDouble((Map.Entry<ArrangementKind, Double> e) -> e.getValue())

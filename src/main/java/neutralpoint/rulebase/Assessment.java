@@ -108,7 +108,12 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
 
         /** True when something found speaks for it. */
         public boolean isSupported() {
-            return evidence.stream().anyMatch(WeighedEvidence::isFor);
+            for (WeighedEvidence e : evidence) {
+                if (e.isFor()) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         /** True when one deciding test says yes and another says no; the sum then stands, and both are to be done again. */
@@ -119,6 +124,11 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
 
         public boolean isSettled() {
             return status.equals("settled");
+        }
+
+        /** True when it is at least possible; of the other causes no rule speaks. */
+        public boolean isPossible() {
+            return isActive() || status.equals("possible");
         }
 
         public boolean isActive() {

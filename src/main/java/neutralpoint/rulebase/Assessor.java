@@ -80,13 +80,36 @@ public final class Assessor {
         }
     }
 
-    private Assessment assess(Job job, Session session) {
+    /** What this job comes to, short of the work itself. */
+    public Outlook outlook(Job job) {
+        try (Session session = rules.open()) {
+            return outlook(job, session);
+        }
+    }
+
+    Outlook outlook(Job job, Session session) {
+        Judged judged = judge(job, session);
+        return new Outlook(job, judged.system(), judged.causes(), judged.verdict().course());
+    }
+
+    /** For trying other answers to a job; to be closed. */
+    public WhatIf whatIf(Job job) {
+        WhatIf whatIf = new WhatIf(this, rules.openLive());
+        whatIf.of(job);
+        return whatIf;
+    }
+
+    /** All that is concluded up to the one course. */
+    private record Judged(Job known, List<WorkedOut> workedOut, Assessment.System system, Paths paths, List<Assessment.CauseStanding> causes,
+            ChiefCause chief, MethodChoice methods, CourseChoice choice, List<Assessment.StopFound> stops, Assessment.Verdict verdict) {}
+
+    private Judged judge(Job job, Session session) {
         UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
         List<WorkedOut> workedOut = Survey.workOut(job, session);
         Job known = Survey.complete(job, workedOut);
         session.tell(Facts.of(known, catalogue));
         Assessment.System system = new ArrangementWeighing(catalogue, family)
-                .weigh(evidence(session, "arrangement"), session.all(Contradiction.class));
+                .weigh(evidence(session, "arrangement"), session.all(Contradiction.class), session.ledgers("arrangement"));
         session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
         Paths paths = Paths.of(session);
         session.tell(paths.facts());
@@ -95,44 +118,50 @@ public final class Assessor {
         session.tell(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
         ChiefCause chief = ChiefCause.of(known, ranked, session.all(LeadsTo.class));
         List<Assessment.CauseStanding> causes = chief.first(ranked);
-        session.tell(causes.stream().map(c -> standing(c, chief.is(c))).toList());
+        session.tell(causes.stream().filter(c -> c.isPossible() || chief.is(c)).map(c -> standing(c, chief.is(c))).toList());
 
-        MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family);
+        MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family,
+                session.ledgers("method"));
         CourseChoice choice = new CourseChoice(catalogue, system, paths, methods, session.all(Remedy.class), session.all(Bars.class),
                 new Hands(catalogue, known, session.all(Needs.class)));
         List<Assessment.StopFound> stops = Dangers.standing(session.all(Stop.class), catalogue, known, system.traits());
-        session.tell(Dangers.facts(stops));
-        Assessment.Verdict verdict = choice.verdict(stops, chief, disputes(causes));
-        List<Assessment.Step> order = order(session, stops, choice, causes, chief);
-        session.tell(work(verdict, order));
+        return new Judged(known, workedOut, system, paths, causes, chief, methods, choice, stops,
+                choice.verdict(stops, chief, disputes(causes)));
+    }
+
+    private Assessment assess(Job job, Session session) {
+        Judged j = judge(job, session);
+        session.tell(Dangers.facts(j.stops()));
+        List<Assessment.Step> order = order(session, j);
+        session.tell(work(j.verdict(), order));
         if (!order.isEmpty()) {
             order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
         }
-        Optional<Assessment.Cleansing> cleansing = cleansing(methods, verdict, order);
-        return new Assessment(job, known, workedOut, stops, system, paths, causes, verdict, cleansing, order,
-                cautions(session, stops, cleansing));
+        Optional<Assessment.Cleansing> cleansing = cleansing(j.methods(), j.verdict(), order);
+        return new Assessment(job, j.known(), j.workedOut(), j.stops(), j.system(), j.paths(), j.causes(), j.verdict(), cleansing, order,
+                cautions(session, j.stops(), cleansing));
     }
 
     /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
     private List<Assessment.CauseStanding> causes(Session session, Assessment.System system, UnaryOperator<String> family) {
         List<Derived<Evidence>> evidence = evidence(session, "evidence");
-        List<Assessment.CauseStanding> first = CauseWeighing.weigh(catalogue, system, evidence, family, Explained.NOTHING);
+        List<Assessment.CauseStanding> first = CauseWeighing.weigh(catalogue, system, evidence, family, session.ledgers("evidence"));
         session.tell(first.stream().filter(Assessment.CauseStanding::isSettled).map(c -> new Settled(c.id())).toList());
         List<Derived<Explains>> explains = session.all(Explains.class);
         return explains.isEmpty() ? first
-                : CauseWeighing.weigh(catalogue, system, evidence, family, Explained.of(explains));
+                : CauseWeighing.again(first, system, evidence, family, Explained.of(explains));
     }
 
-    private List<Assessment.Step> order(Session session, List<Assessment.StopFound> stops, CourseChoice choice,
-            List<Assessment.CauseStanding> causes, ChiefCause chief) {
+    private List<Assessment.Step> order(Session session, Judged j) {
+        List<Assessment.StopFound> stops = j.stops();
         if (stops.stream().anyMatch(Assessment.StopFound::isReferral)) {
             // Nothing is to be done here until somebody else has made it safe.
             return List.of();
         }
-        List<WorkOrder.ToDo> toDo = causes.stream()
-                .filter(c -> c.isActive() || chief.is(c))
-                .map(c -> new WorkOrder.ToDo(c, choice.choose(c)))
-                .filter(t -> stops.stream().noneMatch(s -> s.danger().answers().contains(t.standing().id())))
+        List<WorkOrder.ToDo> toDo = j.causes().stream()
+                .filter(c -> c.isActive() || j.chief().is(c))
+                .map(c -> new WorkOrder.ToDo(c, j.choice().choose(c)))
+                .filter(t -> j.stops().stream().noneMatch(s -> s.danger().answers().contains(t.standing().id())))
                 .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).filter(t -> !t.chosen().isOnlyALook()).toList();
         List<Assessment.Step> work = new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class))
                 .steps(toDo);
@@ -159,7 +188,12 @@ public final class Assessor {
 
     private List<Derived<Evidence>> evidence(Session session, String folder) {
         return session.all(Evidence.class, rule -> rule.folder().equals(folder)).stream()
-                .map(e -> e.map(fact -> fact.graded(grading.apply(e.rule(), fact.strength())))).toList();
+                .map(e -> graded(e, grading.apply(e.rule(), e.fact().strength()))).toList();
+    }
+
+    private static Derived<Evidence> graded(Derived<Evidence> e, Strength strength) {
+        Evidence graded = e.fact().graded(strength);
+        return graded == e.fact() ? e : new Derived<>(e.rule(), graded);
     }
 
     /** A sentence for each cause that one deciding test settles and another excludes. */

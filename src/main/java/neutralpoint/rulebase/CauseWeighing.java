@@ -1,12 +1,11 @@
 package neutralpoint.rulebase;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.rulebase.fact.Evidence;
@@ -16,18 +15,40 @@ final class CauseWeighing {
     private static final double LIKELY = 0.5;
     private static final double POSSIBLE = 0.1;
 
+    /** A standing with the rank it has, worked out once. */
+    private record Ranked(int rank, Assessment.CauseStanding standing) {
+        static Ranked of(Assessment.CauseStanding standing) {
+            return new Ranked(CauseWeighing.rank(standing), standing);
+        }
+    }
+
+    private static final Comparator<Ranked> RANKING = Comparator.comparingInt(Ranked::rank)
+            .thenComparingDouble(r -> -r.standing().decibans()).thenComparing(r -> r.standing().id());
+
     private CauseWeighing() {}
 
     static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.System system,
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Map<String, Ledger.Kept> kept) {
+        Map<Cause, Ledger> ledgers = Ledger.each(catalogue.causes().values(), Cause::id, Cause::priorDecibans, evidence, family, kept);
+        List<Ranked> ranked = new ArrayList<>(ledgers.size());
+        ledgers.forEach((cause, ledger) -> ranked.add(Ranked.of(standing(cause, system, ledger))));
+        return ranked(ranked);
+    }
+
+    /** Weighs those causes again of which some sign is explained; the others stay as they stood. */
+    static List<Assessment.CauseStanding> again(List<Assessment.CauseStanding> first, Assessment.System system,
             List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
-        Map<Cause, Ledger> ledgers = Ledger.each(catalogue.causes().values(), Cause::id, Cause::priorDecibans, evidence, family, explained);
-        List<Assessment.CauseStanding> standings = ledgers.entrySet().stream()
-                .map(e -> standing(e.getKey(), system, e.getValue()))
-                .sorted(Comparator.comparingDouble((Assessment.CauseStanding s) -> -s.decibans())
-                        .thenComparing(Assessment.CauseStanding::id)).toList();
-        Map<Integer, List<Assessment.CauseStanding>> byRank =
-                standings.stream().collect(Collectors.groupingBy(CauseWeighing::rank, TreeMap::new, Collectors.toList()));
-        return byRank.values().stream().flatMap(List::stream).toList();
+        List<Ranked> ranked = new ArrayList<>(first.size());
+        for (Assessment.CauseStanding s : first) {
+            ranked.add(Ranked.of(explained.speaksOf(s.id()) ? standing(s.cause(), system, Ledger.of(s.cause().priorDecibans(),
+                    evidence.stream().filter(e -> e.fact().about().equals(s.id())).toList(), family, explained)) : s));
+        }
+        return ranked(ranked);
+    }
+
+    private static List<Assessment.CauseStanding> ranked(List<Ranked> standings) {
+        standings.sort(RANKING);
+        return standings.stream().map(Ranked::standing).toList();
     }
 
     private static Assessment.CauseStanding standing(Cause cause, Assessment.System system, Ledger ledger) {

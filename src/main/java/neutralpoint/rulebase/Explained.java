@@ -20,6 +20,11 @@ record Explained(Map<String, Map<Seen, String>> signsByRival) {
         return new Explained(signs);
     }
 
+    /** True when some sign no longer speaks for this cause. */
+    boolean speaksOf(String cause) {
+        return signsByRival.containsKey(cause);
+    }
+
     /** The settled cause that accounts for this evidence, if one does. Deciding tests are never explained away. */
     Optional<String> by(Evidence evidence) {
         if (evidence.kind() != Evidence.Kind.FOR || evidence.from().isEmpty()) {

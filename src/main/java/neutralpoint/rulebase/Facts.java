@@ -1,7 +1,6 @@
 package neutralpoint.rulebase;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -21,8 +20,8 @@ final class Facts {
 
     static List<Seen> of(Job job, Catalogue catalogue) {
         List<Seen> facts = new ArrayList<>();
-        job.answers().forEach((id, answer) -> facts.addAll(of(catalogue.finding(id), answer, job)));
-        facts.sort(Comparator.comparing(Seen::finding).thenComparing(Seen::toString));
+        // In the order of finding ids, so that the order of answering never shows.
+        new TreeMap<>(job.answers()).forEach((id, answer) -> facts.addAll(of(catalogue.finding(id), answer, job)));
         return facts;
     }
 

@@ -3,6 +3,7 @@ package neutralpoint.rulebase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import neutralpoint.rulebase.fact.Evidence;
 
 /**
@@ -20,13 +20,21 @@ import neutralpoint.rulebase.fact.Evidence;
  */
 final class Ledger {
     private static final double DAMPED = 0.25;
+    private static final Comparator<Derived<Evidence>> STRONGEST_FIRST =
+            Comparator.comparingInt(e -> -Math.abs(e.fact().getDecibans()));
+    private static final Comparator<WeighedEvidence> MOST_FIRST =
+            Comparator.comparing((WeighedEvidence e) -> -Math.abs(e.decibans())).thenComparing(e -> e.rule().id());
 
-    private final int priorDecibans;
     private final List<WeighedEvidence> entries;
+    private final double decibans;
 
     private Ledger(int priorDecibans, List<WeighedEvidence> entries) {
-        this.priorDecibans = priorDecibans;
         this.entries = entries;
+        double sum = priorDecibans;
+        for (WeighedEvidence e : entries) {
+            sum += e.decibans();
+        }
+        this.decibans = sum;
     }
 
     /**
@@ -34,6 +42,9 @@ final class Ledger {
      * @param explained signs that no longer count
      */
     static Ledger of(int priorDecibans, List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
+        if (evidence.isEmpty()) {
+            return new Ledger(priorDecibans, List.of());
+        }
         Map<String, List<Derived<Evidence>>> families = new LinkedHashMap<>();
         List<WeighedEvidence> entries = new ArrayList<>();
         for (Derived<Evidence> e : evidence) {
@@ -47,25 +58,53 @@ final class Ledger {
             }
         }
         families.values().forEach(members -> entries.addAll(damp(members)));
-        entries.sort(Comparator.comparing((WeighedEvidence e) -> -Math.abs(e.decibans())).thenComparing(e -> e.rule().id()));
+        entries.sort(MOST_FIRST);
         return new Ledger(priorDecibans, List.copyOf(entries));
     }
 
-    /** A ledger for each of the things that evidence can be about, in their own order. */
+    /** A ledger with the evidence it was drawn up from. */
+    record Kept(List<Derived<Evidence>> evidence, Ledger ledger) {
+
+        /** True when this is the evidence, piece by piece, that the ledger was drawn up from. */
+        boolean isOf(List<Derived<Evidence>> other) {
+            if (evidence.size() != other.size()) {
+                return false;
+            }
+            for (int i = 0; i < evidence.size(); i++) {
+                if (evidence.get(i) != other.get(i)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+
+    /**
+     * A ledger for each of the things that evidence can be about, in their own order.
+     *
+     * @param kept ledgers drawn up before, by id; one whose evidence is still the same is taken as it is
+     */
     static <T> Map<T, Ledger> each(Collection<T> things, Function<T, String> id, ToIntFunction<T> priorDecibans,
-            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
-        Map<String, List<Derived<Evidence>>> byThing = evidence.stream().collect(Collectors.groupingBy(e -> e.fact().about()));
-        Map<T, Ledger> ledgers = new LinkedHashMap<>();
-        things.forEach(t -> ledgers.put(t,
-                of(priorDecibans.applyAsInt(t), byThing.getOrDefault(id.apply(t), List.of()), family, explained)));
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Map<String, Kept> kept) {
+        Map<String, List<Derived<Evidence>>> byThing = new HashMap<>();
+        evidence.forEach(e -> byThing.computeIfAbsent(e.fact().about(), about -> new ArrayList<>()).add(e));
+        Map<T, Ledger> ledgers = new LinkedHashMap<>(2 * things.size());
+        for (T thing : things) {
+            List<Derived<Evidence>> about = byThing.getOrDefault(id.apply(thing), List.of());
+            Kept before = kept.get(id.apply(thing));
+            if (before == null || !before.isOf(about)) {
+                before = new Kept(about, of(priorDecibans.applyAsInt(thing), about, family, Explained.NOTHING));
+                kept.put(id.apply(thing), before);
+            }
+            ledgers.put(thing, before.ledger());
+        }
         return ledgers;
     }
 
     private static List<WeighedEvidence> damp(List<Derived<Evidence>> members) {
-        List<Derived<Evidence>> strongestFirst = members.stream()
-                .sorted(Comparator.comparingInt(e -> -Math.abs(e.fact().getDecibans()))).toList();
+        members.sort(STRONGEST_FIRST);
         List<WeighedEvidence> damped = new ArrayList<>();
-        for (Derived<Evidence> e : strongestFirst) {
+        for (Derived<Evidence> e : members) {
             damped.add(weighed(e, damped.isEmpty() ? 1 : DAMPED, Optional.empty()));
         }
         return damped;
@@ -81,7 +120,8 @@ final class Ledger {
     }
 
     private static String shown(Evidence evidence) {
-        return String.join("; ", evidence.from().stream().map(f -> f.shown()).toList());
+        return evidence.from().size() == 1 ? evidence.from().get(0).shown()
+                : String.join("; ", evidence.from().stream().map(f -> f.shown()).toList());
     }
 
     List<WeighedEvidence> entries() {
@@ -89,11 +129,16 @@ final class Ledger {
     }
 
     double decibans() {
-        return priorDecibans + entries.stream().mapToDouble(WeighedEvidence::decibans).sum();
+        return decibans;
     }
 
     boolean has(Evidence.Kind kind) {
-        return entries.stream().anyMatch(e -> e.kind() == kind);
+        for (WeighedEvidence e : entries) {
+            if (e.kind() == kind) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A weight in decibans as a probability: 10^(w/10) are the odds. */

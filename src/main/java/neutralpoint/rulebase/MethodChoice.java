@@ -18,8 +18,8 @@ final class MethodChoice {
     private final List<Assessment.Avoid> avoid;
 
     MethodChoice(Catalogue catalogue, List<Derived<Evidence>> evidence, List<Derived<Forbids>> forbids,
-            UnaryOperator<String> family) {
-        this.ledgers = Ledger.each(catalogue.methods().values(), Method::id, Method::priorDecibans, evidence, family, Explained.NOTHING);
+            UnaryOperator<String> family, Map<String, Ledger.Kept> kept) {
+        this.ledgers = Ledger.each(catalogue.methods().values(), Method::id, Method::priorDecibans, evidence, family, kept);
         Map<String, Assessment.Avoid> first = new LinkedHashMap<>();
         forbids.forEach(f -> first.putIfAbsent(f.fact().handling(),
                 new Assessment.Avoid(catalogue.handling(f.fact().handling()), f.rule().because())));

@@ -5,12 +5,20 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import neutralpoint.document.Documents;
+import neutralpoint.rulebase.fact.Arrangement;
+import neutralpoint.rulebase.fact.Likely;
+import neutralpoint.rulebase.fact.Settled;
+import neutralpoint.rulebase.fact.Standing;
+import neutralpoint.rulebase.fact.Work;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -23,27 +31,40 @@ import org.kie.api.definition.rule.Rule;
 public final class RuleBase {
     private static final String MODEL = "/META-INF/kie/neutralpoint/neutralpoint/drools-model";
     private static final String MOVES = "/neutralpoint/moves.json";
+    private static final String ABSENT = "/neutralpoint/absent.json";
     private static final String COUNT = "/neutralpoint/rule-count.txt";
+
+    /** Facts that appear one after another while a job is judged; no rule may ask that one is absent. */
+    public static final Set<Class<?>> NEVER_ABSENT =
+            Set.of(Arrangement.class, Settled.class, Likely.class, Standing.class, Work.class);
 
     private final KieBase kieBase;
     private final Map<String, RuleInfo> rules;
+    private final Map<String, Placed> placed = new HashMap<>();
     private final Map<String, List<String>> moves;
+    private final Set<String> absent;
 
-    private RuleBase(KieBase kieBase, Map<String, List<String>> moves) {
+    private RuleBase(KieBase kieBase, Map<String, List<String>> moves, Collection<String> absent) {
         this.kieBase = kieBase;
         this.moves = moves;
+        this.absent = Set.copyOf(absent);
         Map<String, RuleInfo> byName = new TreeMap<>();
         kieBase.getKiePackages().forEach(p -> p.getRules().forEach(r -> byName.put(r.getName(), RuleInfo.of(r))));
         this.rules = Collections.unmodifiableMap(new LinkedHashMap<>(byName));
+        rules.values().forEach(rule -> placed.put(rule.id(), new Placed(rule, placed.size())));
     }
+
+    /** A rule and its place in the order of rule ids. */
+    record Placed(RuleInfo info, int place) {}
 
     /**
      * Rules compiled elsewhere.
      *
-     * @param moves for each finding, what some rule moves because of it
+     * @param moves  for each finding, what some rule moves because of it
+     * @param absent findings of which some rule asks that an answer was not given
      */
-    public static RuleBase of(KieBase kieBase, Map<String, List<String>> moves) {
-        return new RuleBase(kieBase, moves);
+    public static RuleBase of(KieBase kieBase, Map<String, List<String>> moves, Collection<String> absent) {
+        return new RuleBase(kieBase, moves, absent);
     }
 
     /** Loads the rules; fails if their number is not the one that was compiled. */
@@ -51,7 +72,8 @@ public final class RuleBase {
         Map<String, List<String>> moves = new TreeMap<>();
         Documents.json(MOVES, resource(MOVES), 1).asFields().fields()
                 .forEach((finding, moved) -> moves.put(finding, moved.asTexts()));
-        RuleBase loaded = new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()), moves);
+        RuleBase loaded = new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()), moves,
+                Documents.json(ABSENT, resource(ABSENT), 1).asTexts());
         int expected = Integer.parseInt(resource(COUNT).trim());
         if (loaded.rules.size() != expected) {
             throw new IllegalStateException("the rule base holds " + loaded.rules.size() + " rules where "
@@ -72,11 +94,21 @@ public final class RuleBase {
 
     /** A fresh session that remembers which rule concluded what. */
     Session open() {
-        return new Session(kieBase.newKieSession(), this);
+        return new FreshSession(kieBase.newKieSession(), this);
     }
 
-    RuleInfo info(Rule rule) {
-        return rules.get(rule.getName());
+    /** A session that goes from one job to another by what differs between them. */
+    LiveSession openLive() {
+        return new LiveSession(kieBase.newKieSession(), this);
+    }
+
+    /** True when some rule asks that an answer to this finding was not given. */
+    boolean isAskedAbsent(String finding) {
+        return absent.contains(finding);
+    }
+
+    Placed placed(Rule rule) {
+        return placed.get(rule.getName());
     }
 
     private static List<Model> models() {

@@ -29,11 +29,14 @@ final class Survey {
         List<SurveyedRadiator> survey = SurveyedRadiator.of(job);
         List<WorkedOut> out = new ArrayList<>(Workings.of(job, survey));
         List<SurveyedRadiator> complete = survey.stream().filter(r -> r.dropKelvin().isPresent()).toList();
+        List<Object> facts = new ArrayList<>();
         if (complete.size() >= FEWEST) {
-            List<Object> facts = new ArrayList<>(legs(complete));
+            facts.addAll(legs(complete));
             complete.forEach(r -> facts.add(fact(r)));
             facts.add(new HouseSurvey(complete.size()));
-            session.tell(facts);
+        }
+        session.tell(facts);
+        if (!facts.isEmpty()) {
             out.addAll(patterns(session.all(Reads.class)));
         }
         return List.copyOf(out);

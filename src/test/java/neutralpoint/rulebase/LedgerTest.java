@@ -3,6 +3,7 @@ package neutralpoint.rulebase;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -120,7 +121,7 @@ class LedgerTest {
         Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
                 Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         Assessment.System system = new Assessment.System("", "", "", List.of(), List.of(), 1, Map.of(), Set.of(), Set.of());
-        return CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, Explained.NOTHING).get(0);
+        return CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, new HashMap<>()).get(0);
     }
 
     private static Ledger ledger(int prior, List<Derived<Evidence>> evidence) {
