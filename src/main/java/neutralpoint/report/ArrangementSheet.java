@@ -12,6 +12,7 @@ import neutralpoint.catalogue.ArrangementCare;
 import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.job.Answer;
 import neutralpoint.rulebase.Assessment;
 
 /**
@@ -93,8 +94,13 @@ public final class ArrangementSheet {
         List<Check> needed = Check.of(side(a.arrangement().id()));
         heading("Checks");
         a.workedOut().forEach(w -> line(String.format("%-4s  %s", w.grade().word(), w.says()), "      "));
-        needed.stream().filter(c -> !c.missing(a.known()).isEmpty()).forEach(c -> line("open  " + c.title() + ": measure "
+        needed.stream().filter(c -> !c.missing(a.known()).isEmpty()).filter(this::isThere).forEach(c -> line("open  " + c.title() + ": measure "
                 + String.join(", ", c.missing(a.known())) + ".", "      "));
+    }
+
+    /** Nothing is measured at a vessel that was looked for and is not there. */
+    private boolean isThere(Check check) {
+        return !check.isOfVessel() || !a.known().answer("pump-and-vessel-place").equals(Optional.of(new Answer.One("pump-no-vessel")));
     }
 
     private void handling() {

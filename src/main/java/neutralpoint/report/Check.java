@@ -11,6 +11,7 @@ import neutralpoint.job.Job;
  * @param needs ids of the number findings
  */
 record Check(String title, List<String> needs) {
+    private static final String VESSEL = "vessel";
     private static final List<Check> OPEN = List.of(
             new Check("what the pump does at the vent", List.of("pump-head-m", "tee-resistance-percent", "vent-rise-mm")),
             new Check("height of the vent", List.of("tank-above-boiler-m", "vent-rise-mm")),
@@ -20,10 +21,14 @@ record Check(String title, List<String> needs) {
     private static final List<Check> SEALED = List.of(
             new Check("fill for the height", List.of("pressure-cold-bar", "highest-radiator-above-gauge-m")),
             new Check("margin to the safety valve", List.of("pressure-hot-bar")),
-            new Check("vessel", List.of("pressure-cold-bar", "pressure-hot-bar", "vessel-size-litres")));
+            new Check(VESSEL, List.of("pressure-cold-bar", "pressure-hot-bar", "vessel-size-litres")));
 
     static List<Check> of(String side) {
         return side.equals("sealed") ? SEALED : OPEN;
+    }
+
+    boolean isOfVessel() {
+        return title.equals(VESSEL);
     }
 
     /** The readings that are not there yet. */
