@@ -21,13 +21,14 @@ import neutralpoint.job.Job;
  * @param clearing  what clears it on site; its steps are proved before any heat
  * @param answers   ids of the causes whose repair is what clears it, so that the order of work does not name them again
  * @param over      the condition under which it is over
+ * @param ask       findings still asked while it stands, since an answer may show that it is none
  * @param heat      what may heat the house meanwhile
  * @param cautions  ids of the cautions that belong to it, whatever the course
  * @param emergency the word by which it is called up when it happens during the work; empty for none
  * @param ways      every way in which it can be told
  */
 public record Danger(String id, String title, String means, String hurts, String speed, List<Act> now, List<String> never,
-        String who, List<Clearing> clearing, List<String> answers, String over, Heat heat, List<String> cautions, Optional<String> emergency, String source,
+        String who, List<Clearing> clearing, List<String> answers, String over, List<String> ask, Heat heat, List<String> cautions, Optional<String> emergency, String source,
         List<Way> ways) {
 
     /** What may heat the house until the danger is over. */
@@ -70,20 +71,24 @@ public record Danger(String id, String title, String means, String hurts, String
     /**
      * The houses something is for.
      *
-     * @param given  every finding here has one of these answers; the word trait stands for what is certain of the system
+     * @param given  every finding here has one of these answers; the word trait stands for what is certain of the system, and the
+     *               word danger for the dangers that stand
      * @param unless no finding here has any of these answers
      */
     public record When(Map<String, List<String>> given, Map<String, List<String>> unless) {
         /** The word that stands for the traits of the system. */
         public static final String TRAIT = "trait";
+        /** The word that stands for the dangers that stand. */
+        public static final String DANGER = "danger";
 
-        boolean fits(Job known, Set<String> traits) {
-            return given.entrySet().stream().allMatch(e -> isSo(e.getKey(), e.getValue(), known, traits))
-                    && unless.entrySet().stream().noneMatch(e -> isSo(e.getKey(), e.getValue(), known, traits));
+        boolean fits(Job known, Set<String> traits, Set<String> dangers) {
+            return given.entrySet().stream().allMatch(e -> isSo(e.getKey(), e.getValue(), known, traits, dangers))
+                    && unless.entrySet().stream().noneMatch(e -> isSo(e.getKey(), e.getValue(), known, traits, dangers));
         }
 
-        private static boolean isSo(String finding, List<String> answers, Job known, Set<String> traits) {
+        private static boolean isSo(String finding, List<String> answers, Job known, Set<String> traits, Set<String> dangers) {
             return finding.equals(TRAIT) ? answers.stream().anyMatch(traits::contains)
+                    : finding.equals(DANGER) ? answers.stream().anyMatch(dangers::contains)
                     : known.answer(finding).map(a -> a instanceof Answer.One one ? answers.contains(one.choice())
                             : a instanceof Answer.Several several && several.choices().stream().anyMatch(answers::contains)).orElse(false);
         }
@@ -97,13 +102,22 @@ public record Danger(String id, String title, String means, String hurts, String
      */
     public record Way(String by, Node job) {}
 
-    /** What to do now in this house. */
+    /** What to do now in this house, where no other danger stands. */
     public List<Act> now(Job known, Set<String> traits) {
-        return now.stream().filter(a -> a.when().fits(known, traits)).toList();
+        return now(known, traits, Set.of(id));
+    }
+
+    /**
+     * What to do now in this house.
+     *
+     * @param dangers ids of all the dangers that stand
+     */
+    public List<Act> now(Job known, Set<String> traits, Set<String> dangers) {
+        return now.stream().filter(a -> a.when().fits(known, traits, dangers)).toList();
     }
 
     /** What clears it in this house. */
     public List<Clearing> clearing(Job known, Set<String> traits) {
-        return clearing.stream().filter(c -> c.when().fits(known, traits)).toList();
+        return clearing.stream().filter(c -> c.when().fits(known, traits, Set.of(id))).toList();
     }
 }

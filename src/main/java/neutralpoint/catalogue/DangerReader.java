@@ -22,13 +22,13 @@ final class DangerReader {
     private DangerReader() {}
 
     static Danger danger(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "hurts", "speed", "now", "never", "who", "clearing", "answers", "over",
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "hurts", "speed", "now", "never", "who", "clearing", "answers", "over", "ask",
                 "heat", "cautions", "emergency", "source", "ways"));
         Node.Fields heat = f.get("heat").asFields().only(Set.of("meanwhile", "sources"));
         return new Danger(CatalogueReader.id(f), f.text("title"), f.text("means"), f.text("hurts"),
                 CatalogueReader.oneOf(f, "speed", SPEEDS), some(f, "now").stream().map(DangerReader::act).toList(), f.texts("never"),
                 f.text("who"), items(f, "clearing").stream().map(DangerReader::clearing).toList(),
-                f.texts("answers"), f.text("over"),
+                f.texts("answers"), f.text("over"), f.texts("ask"),
                 new Danger.Heat(HEAT.get(CatalogueReader.oneOf(heat, "meanwhile", HEAT.keySet())), heat.texts("sources")),
                 f.texts("cautions"), f.findText("emergency"), f.text("source"), items(f, "ways").stream().map(DangerReader::way).toList());
     }
@@ -77,6 +77,7 @@ final class DangerReader {
         CatalogueFiles.refer(f, "source", catalogue.sources().keySet());
         CatalogueFiles.refer(f, "cautions", catalogue.cautions().keySet());
         CatalogueFiles.refer(f, "answers", catalogue.causes().keySet());
+        CatalogueFiles.refer(f, "ask", catalogue.findings().keySet());
         List<Node> lines = new ArrayList<>(items(f, "now"));
         lines.addAll(items(f, "clearing"));
         for (Node line : lines) {
@@ -87,9 +88,10 @@ final class DangerReader {
 
     private static void check(Node.Fields when, String name, Catalogue catalogue) {
         when.find(Danger.When.TRAIT).ifPresent(n -> CatalogueFiles.refer(when, Danger.When.TRAIT, catalogue.traits()));
+        when.find(Danger.When.DANGER).ifPresent(n -> CatalogueFiles.refer(when, Danger.When.DANGER, catalogue.dangers().keySet()));
         Node.Fields findings = Node.noFields(when.where());
         when.fields().forEach((id, answers) -> {
-            if (!id.equals(Danger.When.TRAIT)) {
+            if (!id.equals(Danger.When.TRAIT) && !id.equals(Danger.When.DANGER)) {
                 findings.fields().put(id, answers);
                 findings.names().put(id, when.names().get(id));
             }

@@ -81,19 +81,28 @@ public final class Lookahead {
     }
 
     /**
-     * The question to ask now. None while somebody else must make safe first, or when a cause is
+     * The question to ask now. None while somebody else must make safe first, unless its
+     * answer may show that there is no danger, or when a cause is
      * likely, nothing that forbids its course is left unasked, no other question is likely
      * enough to change the course, and it is known whether these are the hands it needs.
      */
     public Optional<NextQuestion> next(Assessment now) {
         if (now.isReferredByStop()) {
-            return Optional.empty();
+            return ofTheDanger(now);
         }
         List<NextQuestion> open = ofTheHouse(now, LOOKED_INTO);
         boolean decided = now.verdict().chief().map(Assessment.CauseStanding::isActive).orElse(false)
                 && open.stream().noneMatch(q -> q.changesCourse() >= COURSE_AT_STAKE);
         Optional<NextQuestion> next = decided ? bar(now) : open.stream().findFirst();
         return next.or(() -> hands(now));
+    }
+
+    /** While somebody else must make safe, nothing is asked but what may show that no danger is there. */
+    private Optional<NextQuestion> ofTheDanger(Assessment now) {
+        return now.stops().stream().flatMap(s -> s.danger().ask().stream()).map(catalogue::finding)
+                .filter(f -> makesSense(f, now) && f.options().stream()
+                        .anyMatch(o -> !assessor.assess(now.job().with(f.id(), f.answering(o))).isReferredByStop()))
+                .map(f -> new NextQuestion(f, 0, 1)).findFirst();
     }
 
     /** What is left to ask of the engineer's own competence, where the answer would take a remedy out of these hands. */

@@ -25,7 +25,7 @@ final class Dangers {
         return catalogue.dangers().values().stream().filter(d -> byDanger.containsKey(d.id())).map(d -> {
             List<Derived<Stop>> raised = byDanger.get(d.id());
             Stop stop = raised.stream().map(Derived::fact).filter(Stop::isReferral).findFirst().orElse(raised.get(0).fact());
-            return new Assessment.StopFound(d, stop.course(), d.now(known, traits), d.clearing(known, traits),
+            return new Assessment.StopFound(d, stop.course(), d.now(known, traits, byDanger.keySet()), d.clearing(known, traits),
                     raised.stream().map(Derived::rule).distinct().toList());
         }).toList();
     }

@@ -32,11 +32,13 @@ final class ExtremeReadings {
         List<WorkedOut> out = new ArrayList<>();
         hottest(job).filter(r -> r.celsius() >= TOO_HOT_CELSIUS).ifPresent(r -> out.add(WorkedOut.finding("hottest-reading-celsius",
                 new Answer.Reading(r.celsius(), "°C"), r.celsius() >= OUT_OF_CONTROL_CELSIUS ? FAIL : WARN,
-                Figures.sum("The hottest reading is %s °C, at %s.", r.celsius(), r.where()))));
+                Figures.sum("The hottest reading is %s °C, at %s.", r.celsius(), r.where()), Figures.sum(
+                "%s is the highest of all temperatures read; a boiler is meant to stop well under %s", r.celsius(), OUT_OF_CONTROL_CELSIUS))));
         job.gauge().stream().max(Comparator.comparingDouble(GaugeReading::bar)).filter(g -> g.bar() >= HotGauge.SAFETY_VALVE_BAR)
                 .ifPresent(g -> out.add(WorkedOut.finding("highest-logged-bar", new Answer.Reading(g.bar(), "bar"),
                         g.bar() >= OVER_THE_VALVE_BAR ? FAIL : WARN, Figures.sum("The highest logged pressure is %s bar; the safety valve is set to %s.",
-                                g.bar(), HotGauge.SAFETY_VALVE_BAR))));
+                                g.bar(), HotGauge.SAFETY_VALVE_BAR),
+                        Figures.sum("%s - %s = %s bar over it", g.bar(), HotGauge.SAFETY_VALVE_BAR, g.bar() - HotGauge.SAFETY_VALVE_BAR))));
         return out;
     }
 

@@ -22,6 +22,8 @@ public final class Workings {
         List<WorkedOut> out = new ArrayList<>(ExtremeReadings.of(job));
         out.addAll(SurveyWorkings.of(survey));
         BalanceWorkings.of(job, survey).ifPresent(out::add);
+        TankWorkings.of(job).ifPresent(out::add);
+        GaugeWorkings.of(job).ifPresent(out::add);
         out.addAll(VentWorkings.of(job));
         out.addAll(VesselWorkings.of(job));
         out.addAll(FlowWorkings.of(job));

@@ -105,7 +105,7 @@ class CautionsTest {
 
     @Test
     void withNoStopNoneIsAStopsOwn() {
-        Assessment a = Shared.ASSESSOR.assess(Shared.job("{\"findings\": {\"occupants-need-warmth\": \"yes\", \"tank-warmth\": \"hot\"}}"));
+        Assessment a = Shared.ASSESSOR.assess(Shared.job("{\"findings\": {\"occupants-need-warmth\": \"yes\", \"tank-warmth\": \"hot\", \"tank-rises-with-pump-off\": \"no\"}}"));
         assertThat(a.stops()).isEmpty();
         assertThat(a.cautions()).extracting(Caution::id).contains("occupants-need-warmth", "plastic-tank-support");
         assertThat(a.stopCautions()).isEmpty();

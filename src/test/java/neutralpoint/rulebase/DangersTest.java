@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.Catalogue;
@@ -31,8 +33,12 @@ class DangersTest {
         Assessment a = Shared.ASSESSOR.assess(job);
         assertThat(a.stops()).extracting(Assessment.StopFound::id).contains(danger.id());
         Assessment.StopFound stop = a.stops().stream().filter(s -> s.id().equals(danger.id())).findFirst().orElseThrow();
-        assertThat(stop.now().get(0)).isEqualTo(danger.now(a.known(), a.arrangement().traits()).get(0));
+        assertThat(stop.now().get(0)).isEqualTo(danger.now(a.known(), a.arrangement().traits(), standing(a)).get(0));
         assertThat(a.verdict().course().cleanses()).isFalse();
+    }
+
+    private static Set<String> standing(Assessment a) {
+        return a.stops().stream().map(Assessment.StopFound::id).collect(Collectors.toSet());
     }
 
     @Test

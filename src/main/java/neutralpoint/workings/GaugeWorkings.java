@@ -1,0 +1,36 @@
+package neutralpoint.workings;
+
+import static neutralpoint.workings.WorkedOut.Grade.FAIL;
+import static neutralpoint.workings.WorkedOut.Grade.PASS;
+import static neutralpoint.workings.WorkedOut.Grade.WARN;
+
+import java.util.Optional;
+import neutralpoint.job.Job;
+
+/** The system's own pressure gauge held against a second one, both read cold. */
+final class GaugeWorkings {
+    /** Two gauges that differ by no more are both right. Common practice, no source. */
+    private static final double AGREES_BAR = 0.2;
+    /** So much too high, it is the gauge and not the pressure. Common practice, no source. */
+    private static final double TOO_HIGH_BAR = 0.5;
+    private static final double READING_BAR = 1e-9;
+
+    private GaugeWorkings() {}
+
+    /** Empty unless both were read. */
+    static Optional<WorkedOut> of(Job job) {
+        if (!Figures.has(job, "pressure-cold-bar", "second-gauge-bar")) {
+            return Optional.empty();
+        }
+        double own = Figures.get(job, "pressure-cold-bar");
+        double second = Figures.get(job, "second-gauge-bar");
+        double over = own - second;
+        String sum = Figures.sum("%s - %s = %s bar", own, second, over);
+        if (Math.abs(over) <= AGREES_BAR + READING_BAR) {
+            return Optional.of(WorkedOut.finding("second-gauge", "agrees", PASS, "The gauge agrees with a second one.", sum));
+        }
+        boolean tooHigh = over >= TOO_HIGH_BAR - READING_BAR && second < HotGauge.SAFETY_VALVE_BAR;
+        return Optional.of(WorkedOut.finding("second-gauge", tooHigh ? "shows-less-under-3" : "reads-otherwise", tooHigh ? FAIL : WARN,
+                Figures.sum("The gauge shows %s bar where a second one shows %s.", own, second), sum));
+    }
+}

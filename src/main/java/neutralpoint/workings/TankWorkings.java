@@ -1,0 +1,35 @@
+package neutralpoint.workings;
+
+import static neutralpoint.workings.WorkedOut.Grade.FAIL;
+import static neutralpoint.workings.WorkedOut.Grade.PASS;
+import static neutralpoint.workings.WorkedOut.Grade.WARN;
+
+import java.util.Optional;
+import neutralpoint.job.Job;
+
+/** The heating tank's measured warmth in the words a hand would use. The limits are common practice, no source. */
+final class TankWorkings {
+    /** A hand cannot stay in it. */
+    private static final double HOT_CELSIUS = 50;
+    /** On most days a loft warms its tank no further than this. */
+    private static final double WARM_CELSIUS = 25;
+
+    private TankWorkings() {}
+
+    static Optional<WorkedOut> of(Job job) {
+        return Figures.of(job, "tank-water-celsius").stream().mapToObj(TankWorkings::warmth).findFirst();
+    }
+
+    private static WorkedOut warmth(double celsius) {
+        if (celsius >= HOT_CELSIUS) {
+            return warmth("hot", FAIL, celsius, Figures.sum("%s is %s or more", celsius, HOT_CELSIUS));
+        }
+        return celsius >= WARM_CELSIUS
+                ? warmth("warm", WARN, celsius, Figures.sum("%s is %s or more and under %s", celsius, WARM_CELSIUS, HOT_CELSIUS))
+                : warmth("cold", PASS, celsius, Figures.sum("%s is under %s", celsius, WARM_CELSIUS));
+    }
+
+    private static WorkedOut warmth(String word, WorkedOut.Grade grade, double celsius, String sum) {
+        return WorkedOut.finding("tank-warmth", word, grade, Figures.sum("The heating tank is %s, at %s °C.", word, celsius), sum);
+    }
+}
