@@ -194,6 +194,7 @@ public final class CatalogueFiles {
                 refer(when, "method", catalogue.methods().keySet());
                 refer(when, "trait", catalogue.traits());
                 refer(when, "without", catalogue.traits());
+                List.of("found", "unless").forEach(name -> when.find(name).ifPresent(n -> checkAnswers(n.asFields(), catalogue)));
             });
         }
         sections.get(CARES).forEach(f -> CareCheck.check(f.asItems(), catalogue));

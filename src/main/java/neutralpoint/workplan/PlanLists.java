@@ -19,10 +19,14 @@ public record PlanLists(List<String> bring, List<String> agree, List<String> rec
     private static final Pattern BRACES = Pattern.compile("\\{([a-z-]+)}");
     private static final String NOT_KNOWN = "not worked out yet, see what to measure";
 
-    /** @param lines as catalogued; those that fit the job are taken, in their order */
-    public static PlanLists of(Collection<PlanLine> lines, Job known, Scope scope, Quantities quantities) {
+    /**
+     * @param lines   as catalogued; those that fit the job are taken, in their order
+     * @param heatOff true while a danger keeps the heat off: nothing is asked for that wants it on
+     */
+    public static PlanLists of(Collection<PlanLine> lines, Job known, Scope scope, Quantities quantities, boolean heatOff) {
         House house = House.of(known);
-        List<PlanLine> fitting = lines.stream().filter(l -> l.fits(scope.course(), scope.method(), scope.traits())).toList();
+        List<PlanLine> fitting = lines.stream().filter(l -> l.fits(scope.course(), scope.method(), scope.traits()))
+                .filter(l -> l.fits(known, scope.traits(), heatOff)).toList();
         return new PlanLists(list(fitting, "bring", house, quantities), list(fitting, "agree", house, quantities),
                 list(fitting, "record-first", house, quantities), list(fitting, "restore", house, quantities));
     }

@@ -50,7 +50,8 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         Quantities quantities = Quantities.of(known, scope);
         DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());
         return new WorkPlan(planned.draft().assessment(), planned.draft().course(), used, planned.refusal(), planned.steps(),
-                quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities),
+                quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities,
+                planned.draft().assessment().stops().stream().anyMatch(s -> s.danger().heat().isOff())),
                 cautions(catalogue, planned.draft().assessment(), used));
     }
 
