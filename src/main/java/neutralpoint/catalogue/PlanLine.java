@@ -14,11 +14,13 @@ import neutralpoint.job.Job;
  * @param methods methods of cleansing it belongs to; empty for any, and for none
  * @param traits  traits of which the system must have one; empty for any
  * @param without traits of which the system may have none
+ * @param causes  causes of which the cleanse must answer one; empty for any
+ * @param notFor  causes of which it may answer none
  * @param house   the answers it hangs on
  * @param hot     true when it speaks of running hot: left out while a danger keeps the heat off
  */
 public record PlanLine(String id, String list, String says, List<String> courses, List<String> methods, List<String> traits,
-        List<String> without, Danger.When house, boolean hot, String source) {
+        List<String> without, List<String> causes, List<String> notFor, Danger.When house, boolean hot, String source) {
     /** What to bring, what to agree with the customer beforehand, what to record before starting, what to restore. */
     public static final List<String> LISTS = List.of("bring", "agree", "record-first", "restore");
 
@@ -32,9 +34,11 @@ public record PlanLine(String id, String list, String says, List<String> courses
     /**
      * True when the line belongs to such a house.
      *
-     * @param heatOff true while a danger keeps the heat off
+     * @param answered the causes that the work answers
+     * @param heatOff  true while a danger keeps the heat off
      */
-    public boolean fits(Job known, Set<String> systemTraits, boolean heatOff) {
-        return house.fits(known, systemTraits) && !(hot && heatOff);
+    public boolean fits(Job known, Set<String> systemTraits, Set<String> answered, boolean heatOff) {
+        return (causes.isEmpty() || causes.stream().anyMatch(answered::contains)) && notFor.stream().noneMatch(answered::contains)
+                && house.fits(known, systemTraits) && !(hot && heatOff);
     }
 }

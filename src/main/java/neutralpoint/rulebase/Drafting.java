@@ -141,7 +141,7 @@ final class Drafting {
     /** Who comes where a danger stands or a remedy is not the engineer's own work; otherwise what has to come first. */
     private Told referral(List<Draft.Obstacle> obstacles) {
         List<Assessment.StopFound> stops = assessment.stops();
-        if (!stops.isEmpty()) {
+        if (assessment.isReferredByStop()) {
             return new Told(WHO_COMES, Dangers.whoComes(stops));
         }
         String who = assessment.verdict().chief().map(c -> assessment.verdict().needsOf(c.id())).orElse(List.of()).stream()
@@ -155,7 +155,7 @@ final class Drafting {
     }
 
     private Planning planning(String course, String method) {
-        return new Planning(course, method, supply(assessment.known()), onlyClears());
+        return new Planning(course, method, supply(assessment.known()), catalogue.course(course).repairs() && onlyClears());
     }
 
     /** True when no repair is left beside what clears the dangers. */

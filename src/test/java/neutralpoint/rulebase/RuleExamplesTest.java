@@ -34,7 +34,7 @@ import org.junit.jupiter.api.TestFactory;
 /** For every rule: the smallest call-out that fires it, and the nearest one that does not. */
 class RuleExamplesTest {
     private static final Set<String> NOT_FINDINGS = Set.of("arrangement", "settled", "likely", "standings", "chief", "work", "floors", "radiators",
-            "planning", "features", "arrangement-status", "dangers", "gauge");
+            "planning", "features", "arrangement-status", "dangers", "gauge", "told");
 
     @TestFactory
     Stream<DynamicTest> everyRuleFiresAndStaysSilent() {
