@@ -28,6 +28,7 @@ final class Drafting {
     private static final String FULL = "full-flush";
     private static final String WHO_COMES = "who-comes";
     private static final Set<Phase> BEFORE_A_CLEANSE = Set.of(Phase.SAFETY, Phase.LEAK, Phase.EXPANSION, Phase.FLOW);
+    private static final String SCALE = "scale-on-exchanger";
     private static final String NO_FLUSH = "no-flush";
     private static final String SUPPLY = "cold-supply-litres-per-minute";
     /** Below this a main rules out a mains-pressure flush, from the other figure on it speaks for one. */
@@ -155,7 +156,13 @@ final class Drafting {
     }
 
     private Planning planning(String course, String method) {
-        return new Planning(course, method, supply(assessment.known()), catalogue.course(course).repairs() && onlyClears());
+        return new Planning(course, method, supply(assessment.known()), descales(), catalogue.course(course).repairs() && onlyClears());
+    }
+
+    private boolean descales() {
+        boolean isChief = assessment.verdict().course().cleanses() && assessment.verdict().chief().map(c -> c.id().equals(SCALE)).orElse(false);
+        return isChief || assessment.order().stream().anyMatch(s -> s.cause().map(c -> c.id().equals(SCALE)).orElse(false)
+                && s.course().map(Course::cleanses).orElse(false));
     }
 
     /** True when no repair is left beside what clears the dangers. */

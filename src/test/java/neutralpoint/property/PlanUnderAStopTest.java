@@ -48,16 +48,23 @@ class PlanUnderAStopTest {
 
     private static Map<String, Heat> heat() {
         Map<String, Heat> heat = new LinkedHashMap<>();
-        for (String off : List.of("gas-escape", "carbon-monoxide", "water-on-electrics", "boiling", "heating-tank-hot",
-                "storage-cistern-warmed", "boiler-dry-and-hot", "boiler-out-of-control", "vent-closed", "safety-valve-does-not-lift",
-                "cylinder-overheating", "unvented-discharging-hot", "fire-without-circulation", "fire-boiler-dry", "heat-leak-shut",
-                "fire-on-sealed-system", "flue-or-flame", "water-from-boiler-case", "ceiling-bulging", "fast-leak",
+        for (String off : List.of("gas-escape", "carbon-monoxide", "chimney-closed", "refrigerant-escape", "water-on-electrics",
+                "electric-fault", "boiling", "heating-tank-hot", "storage-cistern-warmed", "boiler-dry-and-hot", "boiler-out-of-control",
+                "vent-closed", "feed-and-vent-plugged", "relief-path-valved", "safety-valve-closed", "sealed-without-vessel",
+                "safety-valve-does-not-lift", "cylinder-overheating", "unvented-discharging-hot", "unvented-relief-shut",
+                "fire-on-unvented-cylinder", "unvented-heat-not-cut-off", "fire-without-circulation", "fire-boiler-dry",
+                "fire-feed-or-vent-shut", "heat-leak-shut", "fire-joined-to-other-heat", "fire-on-sealed-system", "flue-or-flame",
+                "condensate-trap-dry", "oil-escape", "water-from-boiler-case", "ceiling-bulging", "fast-leak", "pipe-thawing",
                 "frozen-heating-pipe")) {
             heat.put(off, Heat.OFF);
         }
         // A grate is not the heating; heating water in the taps does not burn; dust lies still while nobody touches it.
         for (String stays : List.of("disused-back-boiler", "waters-mixed", "asbestos")) {
             heat.put(stays, Heat.MAY_STAY);
+        }
+        // Frost itself is the danger: to people who cannot keep warm, and to a unit whose water stands still outdoors.
+        for (String must : List.of("cold-house", "heat-pump-frost")) {
+            heat.put(must, Heat.MUST_STAY);
         }
         return heat;
     }
@@ -69,7 +76,7 @@ class PlanUnderAStopTest {
 
     /** What no step may say while this danger stands. */
     private static final Map<String, Pattern> NEVER = Map.ofEntries(
-            never("gas-escape", "switch (?:off|on|it|the)|unplug|plug in|electric heater|at the spur|use the telephone|drain|photograph"),
+            never("gas-escape", "switch (?:off|on|it|the)|unplug|plug in|electric heater|at the spur|use the telephone|drain (?:the|down|it)|photograph pump"),
             never("carbon-monoxide", "electric heater|stay in|go back in(?! for)|drain (?:the|down)|photograph pump"),
             never("water-on-electrics", "at the spur|keep the fuse|refit the fuse|use the spur"),
             never("boiling", "let (?:cold )?water in|fill |top (?:it )?up|open (?:the|a) (?:supply|float|filling)|go up|ladder"),
@@ -159,10 +166,11 @@ class PlanUnderAStopTest {
         for (PlanStep step : plan.steps()) {
             step.clears().ifPresent(standing::remove);
             asked &= step.stage() == Stage.MAKE_SAFE;
+            boolean clearing = isClearing(plan, step);
             if (!standing.isEmpty()) {
                 assertThat(step.boilerMayFire()).as("%s: %s", what, step.id()).isFalse();
                 assertThat(step.heatsToCelsius()).as("%s: %s", what, step.id()).isEmpty();
-                if (!asked && step.clears().isEmpty()) {
+                if (!asked && !clearing) {
                     assertThat(BRINGS_HEAT.matcher(step.says()).find()).as("%s: \"%s\" while %s stands", what, step.says(), standing).isFalse();
                 }
             }
@@ -173,8 +181,7 @@ class PlanUnderAStopTest {
         Set<String> standing = new TreeSet<>(plan.assessment().stops().stream().map(Assessment.StopFound::id).toList());
         for (PlanStep step : plan.steps()) {
             step.clears().ifPresent(standing::remove);
-            if (step.stage() != Stage.MAKE_SAFE && !plan.assessment().stops().stream().flatMap(s -> s.clearing().stream())
-                    .anyMatch(c -> c.says().equals(step.says()))) {
+            if (step.stage() != Stage.MAKE_SAFE && !isClearing(plan, step)) {
                 standing.stream().filter(NEVER::containsKey).forEach(id -> assertThat(NEVER.get(id).matcher(first(step.says())).find())
                         .as("%s: \"%s\" while %s stands", what, step.says(), id).isFalse());
             }
@@ -184,6 +191,11 @@ class PlanUnderAStopTest {
                     .flatMap(List::stream).map(l -> l.toLowerCase(Locale.ROOT)).toList();
             assertThat(lists).as("%s: lists", what).noneMatch(l -> l.matches(".*(thermostat|programme|lockshield|ladder|inhibitor|cleaner|spanner).*"));
         }
+    }
+
+    /** What clears a danger may let water in or out; its order is the danger's own. */
+    private static boolean isClearing(WorkPlan plan, PlanStep step) {
+        return plan.assessment().stops().stream().flatMap(s -> s.clearing().stream()).anyMatch(c -> c.says().equals(step.says()));
     }
 
     /** The words of the step itself, without what it quotes of who comes and when it is over. */

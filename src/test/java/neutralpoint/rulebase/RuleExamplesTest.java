@@ -125,7 +125,7 @@ class RuleExamplesTest {
         Set<String> traits = new TreeSet<>(kind.traits());
         example.texts("features").forEach(f -> traits.addAll(Shared.CATALOGUE.arrangement(f).traits()));
         return List.of(new Planning(planning.text("course"), planning.findText("method").orElse(""), planning.findText("supply").orElse("unknown"),
-                planning.findText("only-clears").orElse("no").equals("yes")),
+                planning.findText("descales").orElse("no").equals("yes"), planning.findText("only-clears").orElse("no").equals("yes")),
                 new Layout(kind.id(), example.findText("arrangement-status").orElse("settled"), new TreeSet<>(example.texts("features")), traits));
     }
 
