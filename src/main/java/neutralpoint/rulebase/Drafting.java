@@ -128,11 +128,11 @@ final class Drafting {
         if (course.id().equals(REFER)) {
             told.add(referral(obstacles));
         }
-        if (course.id().equals(LOOK_FURTHER)) {
+        if (course.id().equals(LOOK_FURTHER) && isContradictory()) {
             told.add(new Told("look-again", String.join(" ", assessment.arrangement().contradictions())));
         }
         String earlier = assessment.order().stream().filter(s -> s.course().map(c -> c.wet() && !c.cleanses()).orElse(false))
-                .filter(s -> BEFORE_A_CLEANSE.contains(s.phase())).map(Assessment.Step::action).distinct().collect(Collectors.joining(" "));
+                .filter(s -> BEFORE_A_CLEANSE.contains(s.phase())).map(s -> s.cause().map(c -> c.title() + ": ").orElse("") + s.action()).distinct().collect(Collectors.joining(" "));
         if (course.cleanses() && !earlier.isEmpty()) {
             told.add(new Told("earlier-work", earlier));
         }
@@ -160,7 +160,7 @@ final class Drafting {
     }
 
     private boolean descales() {
-        boolean isChief = assessment.verdict().course().cleanses() && assessment.verdict().chief().map(c -> c.id().equals(SCALE)).orElse(false);
+        boolean isChief = !assessment.verdict().course().id().equals(REFER) && assessment.verdict().chief().map(c -> c.id().equals(SCALE)).orElse(false);
         return isChief || assessment.order().stream().anyMatch(s -> s.cause().map(c -> c.id().equals(SCALE)).orElse(false)
                 && s.course().map(Course::cleanses).orElse(false));
     }

@@ -59,7 +59,7 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
 
     private static Set<String> answered(Assessment assessment) {
         Set<String> answered = new TreeSet<>();
-        assessment.verdict().chief().filter(c -> assessment.verdict().course().cleanses()).ifPresent(c -> answered.add(c.id()));
+        assessment.verdict().chief().filter(c -> !assessment.verdict().course().id().equals(NOTHING_DONE)).ifPresent(c -> answered.add(c.id()));
         assessment.order().stream().filter(s -> s.course().map(Course::cleanses).orElse(false))
                 .forEach(s -> s.cause().ifPresent(c -> answered.add(c.id())));
         return answered;
