@@ -18,6 +18,7 @@ import neutralpoint.catalogue.Phase;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Where;
+import neutralpoint.rulebase.fact.Told;
 import neutralpoint.rulebase.RuleBase;
 
 /** Holds every id that a rule names against the catalogue; to the rule compiler they are just strings. */
@@ -101,6 +102,7 @@ public final class RuleIds {
     private void check(RuleText.Pattern pattern) {
         of(pattern, "cause").forEach(id -> known(id, catalogue.causes().keySet(), "cause", pattern.where()));
         of(pattern, "danger").forEach(id -> known(id, catalogue.dangers().keySet(), "danger", pattern.where()));
+        of(pattern, "about").forEach(id -> known(id, Told.ABOUT, "thing told", pattern.where()));
         of(pattern, "course").forEach(id -> known(id, catalogue.courses().keySet(), "course", pattern.where()));
         of(pattern, "method").forEach(id -> known(id, catalogue.methods().keySet(), "method", pattern.where()));
         of(pattern, "system").forEach(id -> known(id, catalogue.arrangements().keySet(), "arrangement", pattern.where()));

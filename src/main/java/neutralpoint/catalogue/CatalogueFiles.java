@@ -194,6 +194,9 @@ public final class CatalogueFiles {
                 refer(when, "method", catalogue.methods().keySet());
                 refer(when, "trait", catalogue.traits());
                 refer(when, "without", catalogue.traits());
+                refer(when, "cause", catalogue.causes().keySet());
+                refer(when, "not-for", catalogue.causes().keySet());
+                List.of("found", "unless").forEach(name -> when.find(name).ifPresent(n -> checkAnswers(n.asFields(), catalogue)));
             });
         }
         sections.get(CARES).forEach(f -> CareCheck.check(f.asItems(), catalogue));

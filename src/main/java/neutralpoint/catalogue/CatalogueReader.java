@@ -121,9 +121,11 @@ final class CatalogueReader {
     static PlanLine planLine(Node node) {
         Node.Fields f = node.asFields().only(Set.of("id", "list", "says", "when", "source"));
         Node.Fields when = f.find("when").map(Node::asFields).orElse(Node.noFields(f.where()))
-                .only(Set.of("course", "method", "trait", "without"));
+                .only(Set.of("course", "method", "trait", "without", "found", "unless", "heat", "cause", "not-for"));
         return new PlanLine(id(f), oneOf(f, "list", PlanLine.LISTS), f.text("says"), when.texts("course"), when.texts("method"),
-                when.texts("trait"), when.texts("without"), f.text("source"));
+                when.texts("trait"), when.texts("without"), when.texts("cause"), when.texts("not-for"),
+                new Danger.When(DangerReader.answers(when, "found"), DangerReader.answers(when, "unless")),
+                when.has("heat") && oneOf(when, "heat", Set.of("on")).equals("on"), f.text("source"));
     }
 
     private static List<String> lines(Node.Fields f, String name) {

@@ -49,6 +49,10 @@ public record Danger(String id, String title, String means, String hurts, String
         public boolean isOff() {
             return meanwhile == HeatMeanwhile.OFF;
         }
+
+        public boolean mustStay() {
+            return meanwhile == HeatMeanwhile.MUST_STAY;
+        }
     }
 
     /**

@@ -53,7 +53,7 @@ final class DangerReader {
         return new Danger.When(answers(f, "when"), answers(f, "unless"));
     }
 
-    private static Map<String, List<String>> answers(Node.Fields f, String name) {
+    static Map<String, List<String>> answers(Node.Fields f, String name) {
         Map<String, List<String>> answers = new LinkedHashMap<>();
         f.find(name).ifPresent(n -> n.asFields().fields().forEach((id, words) -> answers.put(id, words.asTexts())));
         return answers;

@@ -2,6 +2,7 @@ package neutralpoint.catalogue;
 
 import java.util.List;
 import java.util.Set;
+import neutralpoint.job.Job;
 
 /**
  * One line of a list that goes with a work plan, and the jobs it belongs to. Within a condition any one word is enough;
@@ -13,9 +14,13 @@ import java.util.Set;
  * @param methods methods of cleansing it belongs to; empty for any, and for none
  * @param traits  traits of which the system must have one; empty for any
  * @param without traits of which the system may have none
+ * @param causes  causes of which the cleanse must answer one; empty for any
+ * @param notFor  causes of which it may answer none
+ * @param house   the answers it hangs on
+ * @param hot     true when it speaks of running hot: left out while a danger keeps the heat off
  */
 public record PlanLine(String id, String list, String says, List<String> courses, List<String> methods, List<String> traits,
-        List<String> without, String source) {
+        List<String> without, List<String> causes, List<String> notFor, Danger.When house, boolean hot, String source) {
     /** What to bring, what to agree with the customer beforehand, what to record before starting, what to restore. */
     public static final List<String> LISTS = List.of("bring", "agree", "record-first", "restore");
 
@@ -24,5 +29,16 @@ public record PlanLine(String id, String list, String says, List<String> courses
         return (courses.isEmpty() || courses.contains(course)) && (methods.isEmpty() || methods.contains(method))
                 && (traits.isEmpty() || traits.stream().anyMatch(systemTraits::contains))
                 && without.stream().noneMatch(systemTraits::contains);
+    }
+
+    /**
+     * True when the line belongs to such a house.
+     *
+     * @param answered the causes that the work answers
+     * @param heatOff  true while a danger keeps the heat off
+     */
+    public boolean fits(Job known, Set<String> systemTraits, Set<String> answered, boolean heatOff) {
+        return (causes.isEmpty() || causes.stream().anyMatch(answered::contains)) && notFor.stream().noneMatch(answered::contains)
+                && house.fits(known, systemTraits) && !(hot && heatOff);
     }
 }

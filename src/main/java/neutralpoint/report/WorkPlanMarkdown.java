@@ -31,9 +31,9 @@ public final class WorkPlanMarkdown {
         line("\n- System: " + escaped(plan.assessment().arrangement().inWords()));
         line("- Course: " + escaped(WorkPlanWords.course(plan, catalogue)));
         plan.refusal().ifPresent(r -> {
-            line("\n## No cleanse is planned here\n\n" + escaped(r.because()) + "\n");
+            line("\n## No " + r.what() + " is planned here\n\n" + escaped(r.because()) + "\n");
             r.first().forEach(f -> line("- First: " + escaped(f)));
-            line("- A cleanse may be planned when: " + escaped(r.then()));
+            line("- " + (r.what().equals("work") ? "Work" : "A cleanse") + " may be planned when: " + escaped(r.then()));
         });
         list("Bring", plan.lists().bring());
         list("Tell and agree beforehand", plan.lists().agree());

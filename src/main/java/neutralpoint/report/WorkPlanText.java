@@ -40,10 +40,10 @@ public final class WorkPlanText {
         line("System: " + plan.assessment().arrangement().inWords(), "");
         line("Course: " + WorkPlanWords.course(plan, catalogue), "");
         plan.refusal().ifPresent(r -> {
-            heading("No cleanse is planned here");
+            heading("No " + r.what() + " is planned here");
             line(r.because(), "");
             r.first().forEach(f -> line("- First: " + f, "  "));
-            line("- A cleanse may be planned when: " + r.then(), "  ");
+            line("- " + (r.what().equals("work") ? "Work" : "A cleanse") + " may be planned when: " + r.then(), "  ");
         });
         list("Bring", plan.lists().bring());
         list("Tell and agree beforehand", plan.lists().agree());

@@ -71,4 +71,10 @@ final class Dangers {
         }
         return clears;
     }
+
+    /** Who comes for the dangers that stand, and when each is over. */
+    static String whoComes(List<Assessment.StopFound> stops) {
+        return stops.stream().map(s -> "For \"" + s.title() + "\" comes " + s.danger().who() + ". " + s.danger().over())
+                .collect(Collectors.joining(" "));
+    }
 }

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Method;
+import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.Arrangement;
@@ -16,12 +18,17 @@ import neutralpoint.rulebase.fact.Evidence;
 import neutralpoint.rulebase.fact.Layout;
 import neutralpoint.rulebase.fact.Planning;
 import neutralpoint.rulebase.fact.Step;
+import neutralpoint.rulebase.fact.Told;
 
 /** Has the rules draw up the steps of a course, once the house has been assessed in the same session. */
 final class Drafting {
     private static final String REFER = "refer";
     private static final String NONE = "no-wet-side-work";
-    private static final String LOOK = "look-further";
+    private static final String LOOK_FURTHER = "look-further";
+    private static final String FULL = "full-flush";
+    private static final String WHO_COMES = "who-comes";
+    private static final Set<Phase> BEFORE_A_CLEANSE = Set.of(Phase.SAFETY, Phase.LEAK, Phase.EXPANSION, Phase.FLOW);
+    private static final String SCALE = "scale-on-exchanger";
     private static final String NO_FLUSH = "no-flush";
     private static final String SUPPLY = "cold-supply-litres-per-minute";
     /** Below this a main rules out a mains-pressure flush, from the other figure on it speaks for one. */
@@ -61,6 +68,10 @@ final class Drafting {
             return draft(planned.course().id(), Optional.of(planned.method().id()), obstacles);
         }
         Course first = cleanse.map(c -> comesFirst(c.course())).orElse(recommended);
+        if (first.wet() && isContradictory() && assessment.stops().isEmpty()) {
+            // While two answers cannot both be right nothing is opened, whatever the likeliest cause.
+            return draft(LOOK_FURTHER, Optional.empty(), obstacles.isEmpty() ? List.of(unknownSystem()) : obstacles);
+        }
         return first.cleanses() ? new Draft(assessment, first.id(), Optional.empty(), layout, List.of(), obstacles, catalogue.closures())
                 : draft(first.id(), Optional.empty(), obstacles);
     }
@@ -70,6 +81,9 @@ final class Drafting {
         Course recommended = assessment.verdict().course();
         if (!recommended.cleanses() && !recommended.id().equals(NONE)) {
             return recommended;
+        }
+        if (!isKnown() && assessment.stops().isEmpty()) {
+            return catalogue.course(LOOK_FURTHER);
         }
         List<Course> instead = bars(refused.id()).stream().map(b -> catalogue.course(b.fact().instead())).filter(c -> !c.cleanses()).toList();
         return instead.stream().filter(c -> c.id().equals(REFER)).findFirst().or(() -> instead.stream().findFirst()).orElse(recommended);
@@ -87,22 +101,74 @@ final class Drafting {
                 all.add(planning(cleanse.course().id(), method.id()));
             }
         }
-        session.tell(Dangers.asks(assessment.stops()));
-        session.tell(Dangers.clears(assessment.stops()));
+        tellDangers();
+        session.tell(told(assessment.verdict().course(), obstaclesToTheUsual()));
+        session.tell(told(catalogue.course(LOOK_FURTHER), List.of()));
+        session.tell(told(catalogue.course(FULL), List.of()));
         session.tell(List.of(layout));
         session.tell(all);
     }
 
     private Draft draft(String course, Optional<String> method, List<Draft.Obstacle> obstacles) {
-        session.tell(Dangers.asks(assessment.stops()));
-        session.tell(Dangers.clears(assessment.stops()));
+        tellDangers();
+        session.tell(told(catalogue.course(course), obstacles));
         session.tell(List.of(layout, planning(course, method.orElse(""))));
         List<Draft.Drawn> steps = session.all(Step.class).stream().map(s -> new Draft.Drawn(s.rule(), s.fact())).toList();
         return new Draft(assessment, course, method, layout, steps, obstacles, catalogue.closures());
     }
 
+    private void tellDangers() {
+        session.tell(Dangers.asks(assessment.stops()));
+        session.tell(Dangers.clears(assessment.stops()));
+    }
+
+    /** What steps have to name in this house: who comes, what comes first, what to look at again. */
+    private List<Told> told(Course course, List<Draft.Obstacle> obstacles) {
+        List<Told> told = new ArrayList<>();
+        if (course.id().equals(REFER)) {
+            told.add(referral(obstacles));
+        }
+        if (course.id().equals(LOOK_FURTHER) && isContradictory()) {
+            told.add(new Told("look-again", String.join(" ", assessment.arrangement().contradictions())));
+        }
+        String earlier = assessment.order().stream().filter(s -> s.course().map(c -> c.wet() && !c.cleanses()).orElse(false))
+                .filter(s -> BEFORE_A_CLEANSE.contains(s.phase())).map(s -> s.cause().map(c -> c.title() + ": ").orElse("") + s.action()).distinct().collect(Collectors.joining(" "));
+        if (course.cleanses() && !earlier.isEmpty()) {
+            told.add(new Told("earlier-work", earlier));
+        }
+        return told;
+    }
+
+    /** Who comes where a danger stands or a remedy is not the engineer's own work; otherwise what has to come first. */
+    private Told referral(List<Draft.Obstacle> obstacles) {
+        List<Assessment.StopFound> stops = assessment.stops();
+        if (assessment.isReferredByStop()) {
+            return new Told(WHO_COMES, Dangers.whoComes(stops));
+        }
+        String who = assessment.verdict().chief().map(c -> assessment.verdict().needsOf(c.id())).orElse(List.of()).stream()
+                .filter(n -> n.shown() != Assessment.Shown.YES).map(n -> n.competence().referTo()).distinct().collect(Collectors.joining(" and "));
+        String first = obstacles.stream().map(Draft.Obstacle::first).distinct().collect(Collectors.joining(" "));
+        if (who.isEmpty()) {
+            return first.isEmpty() ? new Told(WHO_COMES, "It is the work of somebody registered or qualified for it.")
+                    : new Told("what-first", first);
+        }
+        return new Told(WHO_COMES, "It needs " + who + ". " + first);
+    }
+
     private Planning planning(String course, String method) {
-        return new Planning(course, method, supply(assessment.known()));
+        return new Planning(course, method, supply(assessment.known()), descales(), catalogue.course(course).repairs() && onlyClears());
+    }
+
+    private boolean descales() {
+        boolean isChief = !assessment.verdict().course().id().equals(REFER) && assessment.verdict().chief().map(c -> c.id().equals(SCALE)).orElse(false);
+        return isChief || assessment.order().stream().anyMatch(s -> s.cause().map(c -> c.id().equals(SCALE)).orElse(false)
+                && s.course().map(Course::cleanses).orElse(false));
+    }
+
+    /** True when no repair is left beside what clears the dangers. */
+    private boolean onlyClears() {
+        return !assessment.stops().isEmpty() && !assessment.isReferredByStop()
+                && assessment.order().stream().noneMatch(s -> s.cause().isPresent() && s.course().map(Course::repairs).orElse(false));
     }
 
     private static String supply(Job job) {
@@ -161,10 +227,7 @@ final class Drafting {
         bars(course.id()).forEach(b -> obstacles.add(obstacle(b.rule())));
         obstacles.addAll(doubts());
         if (!isKnown()) {
-            String unclear = "What is closed, and where the flush is connected, hangs on the kind of system, and that is not known.";
-            obstacles.add(new Draft.Obstacle(String.join(" ", assessment.arrangement().contradictions().isEmpty() ? List.of(unclear)
-                    : assessment.arrangement().contradictions()), "Find out how the heating is filled, where feed and vent join, "
-                    + "and what kind of cylinder there is.", "The kind of system is known and no two answers contradict each other."));
+            obstacles.add(unknownSystem());
         } else if (layout.traits().contains(NO_FLUSH) && obstacles.isEmpty()) {
             obstacles.add(new Draft.Obstacle("This kind of system must never be flushed.", "Hand it over to someone licensed for it.",
                     "It has been made into a system of another kind."));
@@ -172,11 +235,22 @@ final class Drafting {
         return obstacles;
     }
 
+    private Draft.Obstacle unknownSystem() {
+        String unclear = "What is closed, and where the flush is connected, hangs on the kind of system, and that is not known.";
+        return new Draft.Obstacle(String.join(" ", isContradictory() ? assessment.arrangement().contradictions() : List.of(unclear)),
+                "Find out how the heating is filled, where feed and vent join, and what kind of cylinder there is.",
+                "The kind of system is known and no two answers contradict each other.");
+    }
+
+    private boolean isContradictory() {
+        return !assessment.arrangement().contradictions().isEmpty();
+    }
+
     /** Where the chief cause is usually answered by a cleanse and another course has taken its place. */
     private List<Draft.Obstacle> obstaclesToTheUsual() {
         List<Draft.Obstacle> usual = assessment.verdict().chief().map(c -> catalogue.course(c.cause().course())).filter(Course::cleanses)
                 .map(c -> obstacles(c).stream().distinct().toList()).orElse(List.of());
-        return usual.isEmpty() && assessment.verdict().course().id().equals(LOOK) ? doubts() : usual;
+        return usual.isEmpty() && assessment.verdict().course().id().equals(LOOK_FURTHER) ? doubts() : usual;
     }
 
     /** What is in doubt about a path: nothing is cleansed before the look that settles it. */

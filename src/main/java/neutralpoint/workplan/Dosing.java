@@ -21,7 +21,7 @@ final class Dosing {
             return Part.NOTHING;
         }
         Part part = Part.NOTHING;
-        if (scope.way().does(Way.Does.CLEANED)) {
+        if (scope.way().does(Way.Does.CLEANED) && !house.holdsAnUnknownMix()) {
             Range cleansed = systemLitres.times(scope.cleansedShare());
             part = part.and(dose(house, "cleaner", cleansed, List.of()))
                     .and(dose(house, "neutraliser", cleansed, List.of("only after an acid cleaner")));

@@ -73,6 +73,11 @@ record House(Job job, Optional<SystemLitres> content, List<Emitter> radiators) {
         return supply().value().low() >= LEAST_SUPPLY_LITRES_PER_MINUTE;
     }
 
+    /** Nothing goes on top of chemicals that nobody knows: they are dumped and rinsed out first. */
+    boolean holdsAnUnknownMix() {
+        return job.answer("chemicals-in").map(a -> a instanceof Answer.Several several && several.choices().contains("unknown-mix")).orElse(false);
+    }
+
     boolean pipeIsKnown() {
         return job.answer("largest-pipe").filter(Answer.One.class::isInstance).isPresent();
     }

@@ -23,6 +23,8 @@ final class Itinerary {
     private final List<PlanStep> steps = new ArrayList<>();
     /** The id of what is shut, and by which step. */
     private final Map<String, String> shut = new TreeMap<>();
+    /** Dangers that somebody else clears and that want heat in the house until then. */
+    private final Set<String> heatOn = new TreeSet<>();
     /** Dangers that keep the heat off and are not over yet. */
     private final Set<String> heatOff = new TreeSet<>();
     /** The house is in use until the boiler is switched off. */
@@ -36,12 +38,14 @@ final class Itinerary {
         this.closures = closures;
         stops.stream().filter(s -> s.danger().heat().isOff()).map(Assessment.StopFound::id).forEach(heatOff::add);
         boilerMayFire = heatOff.isEmpty();
+        stops.stream().filter(s -> s.isReferral() && s.danger().heat().mustStay() && boilerMayFire).map(Assessment.StopFound::id).forEach(heatOn::add);
     }
 
     /** @throws IllegalStateException where the step may not be taken as things then stand; the message names it */
     void add(Draft.Drawn drawn) {
         Step step = drawn.step();
         step.clears().ifPresent(heatOff::remove);
+        step.clears().ifPresent(heatOn::remove);
         boilerMayFire = step.fires().orElse(boilerMayFire);
         step.reopens().ifPresent(thing -> {
             if (shut.remove(thing) == null) {
@@ -55,6 +59,7 @@ final class Itinerary {
             }
         });
         check(step);
+        checkWarmth(step);
         steps.add(step(drawn));
     }
 
@@ -87,6 +92,13 @@ final class Itinerary {
         }
     }
 
+    private void checkWarmth(Step step) {
+        if (!heatOn.isEmpty() && !boilerMayFire) {
+            throw new IllegalStateException("the step " + step.id() + " takes the heat away while the danger " + heatOn.iterator().next()
+                    + " is not over.");
+        }
+    }
+
     private Closure closure(String id) {
         return Optional.ofNullable(closures.get(id)).orElseThrow(() -> new IllegalStateException("\"" + id + "\" is not a known closure"
                 + Nearest.hint(id, closures.keySet())));
@@ -100,7 +112,8 @@ final class Itinerary {
         Step step = drawn.step();
         Step.Words words = step.words().orElseGet(() -> new Step.Words(drawn.rule().says(), drawn.rule().note("proves"),
                 drawn.rule().note("tools")));
-        return new PlanStep(step.id(), Stage.of(step), words.says(), drawn.rule().because(), drawn.rule().source(),
+        String says = step.added().isBlank() ? words.says() : words.says() + " " + step.added().strip();
+        return new PlanStep(step.id(), Stage.of(step), says, drawn.rule().because(), drawn.rule().source(),
                 Planner.commaList(words.tools()), step.minutes(),
                 Optional.of(drawn.rule().note("caution")).filter(Predicate.not(String::isBlank)), words.proves(), step.needs(),
                 step.after(), step.closes().map(this::closure), step.reopens().map(this::closure), step.heatsToCelsius(),

@@ -2,6 +2,7 @@ package neutralpoint.workplan;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import neutralpoint.catalogue.PlanLine;
@@ -19,10 +20,16 @@ public record PlanLists(List<String> bring, List<String> agree, List<String> rec
     private static final Pattern BRACES = Pattern.compile("\\{([a-z-]+)}");
     private static final String NOT_KNOWN = "not worked out yet, see what to measure";
 
-    /** @param lines as catalogued; those that fit the job are taken, in their order */
-    public static PlanLists of(Collection<PlanLine> lines, Job known, Scope scope, Quantities quantities) {
+    /**
+     * @param lines   as catalogued; those that fit the job are taken, in their order
+     * @param answered the causes that the work answers
+     * @param heatOff true while a danger keeps the heat off: nothing is asked for that wants it on
+     */
+    public static PlanLists of(Collection<PlanLine> lines, Job known, Scope scope, Quantities quantities, Set<String> answered,
+            boolean heatOff) {
         House house = House.of(known);
-        List<PlanLine> fitting = lines.stream().filter(l -> l.fits(scope.course(), scope.method(), scope.traits())).toList();
+        List<PlanLine> fitting = lines.stream().filter(l -> l.fits(scope.course(), scope.method(), scope.traits()))
+                .filter(l -> l.fits(known, scope.traits(), answered, heatOff)).toList();
         return new PlanLists(list(fitting, "bring", house, quantities), list(fitting, "agree", house, quantities),
                 list(fitting, "record-first", house, quantities), list(fitting, "restore", house, quantities));
     }

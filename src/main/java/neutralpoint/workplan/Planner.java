@@ -35,11 +35,12 @@ public final class Planner {
      */
     public static Planned plan(Assessor assessor, Job job, Optional<String> method) {
         Draft draft = assessor.plan(job, method);
-        return new Planned(draft, Refusal.of(draft.obstacles()), order(draft.steps(), draft.closures(), draft.assessment().stops()));
+        return new Planned(draft, Refusal.of(draft), order(draft.steps(), draft.closures(), draft.assessment().stops()));
     }
 
     /**
-     * Steps by stage and by what they need; what clears a danger comes before anything that may fire.
+     * Steps by stage and by what they need. What a danger asks comes before everything, what clears it before every other
+     * repair and before anything that may fire or heat.
      *
      * @param closures what may be shut, by id
      * @param stops    the dangers that stand at the start
@@ -57,6 +58,7 @@ public final class Planner {
             d.step().after().stream().filter(byId::containsKey).forEach(first -> edge(graph, byId, first, d.step()));
         });
         closuresBeforeReopenings(graph, byId);
+        dangersFirst(graph, byId);
         dangersOverBeforeHeat(graph, byId);
         Comparator<String> byStage = Comparator.comparing((String id) -> Stage.of(byId.get(id).step())).thenComparing(id -> id);
         Itinerary itinerary = new Itinerary(closures, stops);
@@ -93,6 +95,15 @@ public final class Planner {
         for (Draft.Drawn closing : byId.values()) {
             closing.step().closes().ifPresent(thing -> byId.values().stream().map(Draft.Drawn::step)
                     .filter(s -> s.reopens().equals(Optional.of(thing))).forEach(s -> edge(graph, byId, closing.step().id(), s)));
+        }
+    }
+
+    /** Nothing is brought, agreed or opened before what a danger asks, and nothing else is mended before what clears it. */
+    private static void dangersFirst(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, Draft.Drawn> byId) {
+        List<Step> steps = byId.values().stream().map(Draft.Drawn::step).toList();
+        for (Step danger : steps.stream().filter(Step::isOfDanger).toList()) {
+            steps.stream().filter(s -> !s.isOfDanger() && (Stage.of(danger) == Stage.MAKE_SAFE || Stage.of(s).compareTo(Stage.REPAIR) >= 0))
+                    .forEach(s -> edge(graph, byId, danger.id(), s));
         }
     }
 

@@ -7,17 +7,21 @@ import java.util.stream.Collectors;
 import neutralpoint.rulebase.Draft;
 
 /**
- * Why a cleanse is not planned, and what comes before one may be.
+ * Why a cleanse, or any work, is not planned, and what comes before it may be.
  *
+ * @param what    what is not planned: cleanse or work
  * @param because why it is forbidden here
  * @param first   the work that must come first
  * @param then    the condition under which a cleanse may be planned
  */
-public record Refusal(String because, List<String> first, String then) {
+public record Refusal(String what, String because, List<String> first, String then) {
+    private static final String LOOK_FURTHER = "look-further";
 
     /** The refusal that follows from what stands in the way; none where nothing does. */
-    static Optional<Refusal> of(List<Draft.Obstacle> obstacles) {
-        return obstacles.isEmpty() ? Optional.empty() : Optional.of(new Refusal(
+    static Optional<Refusal> of(Draft draft) {
+        List<Draft.Obstacle> obstacles = draft.obstacles();
+        boolean onlyLooks = draft.course().equals(LOOK_FURTHER) && draft.assessment().verdict().course().repairs();
+        return obstacles.isEmpty() ? Optional.empty() : Optional.of(new Refusal(onlyLooks ? "work" : "cleanse",
                 together(obstacles, Draft.Obstacle::because), obstacles.stream().map(Draft.Obstacle::first).distinct().toList(),
                 together(obstacles, Draft.Obstacle::then)));
     }

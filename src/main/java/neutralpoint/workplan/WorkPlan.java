@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
+import neutralpoint.catalogue.Course;
 import neutralpoint.hydronics.Range;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
@@ -50,8 +51,18 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         Quantities quantities = Quantities.of(known, scope);
         DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());
         return new WorkPlan(planned.draft().assessment(), planned.draft().course(), used, planned.refusal(), planned.steps(),
-                quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities),
+                quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities,
+                answered(planned.draft().assessment()),
+                planned.draft().assessment().stops().stream().anyMatch(s -> s.danger().heat().isOff())),
                 cautions(catalogue, planned.draft().assessment(), used));
+    }
+
+    private static Set<String> answered(Assessment assessment) {
+        Set<String> answered = new TreeSet<>();
+        assessment.verdict().chief().filter(c -> !assessment.verdict().course().id().equals(NOTHING_DONE)).ifPresent(c -> answered.add(c.id()));
+        assessment.order().stream().filter(s -> s.course().map(Course::cleanses).orElse(false))
+                .forEach(s -> s.cause().ifPresent(c -> answered.add(c.id())));
+        return answered;
     }
 
     private static List<Caution> cautions(Catalogue catalogue, Assessment assessment, Optional<String> method) {

@@ -13,6 +13,7 @@ import neutralpoint.Shared;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.PlanLine;
 import neutralpoint.document.BadInput;
+import neutralpoint.job.Job;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -43,6 +44,8 @@ class CompilePlanListsTest {
                 new Slip("method", s -> s.replaceFirst("method: \\[machine-flush", "method: [machine-flsh"), "\"machine-flsh\" is not a known method; did you mean \"machine-flush\"?"),
                 new Slip("trait", s -> s.replaceFirst("trait: \\[open-vented", "trait: [open-ventd"), "\"open-ventd\" is not a known trait; did you mean \"open-vented\"?"),
                 new Slip("without", s -> s.replaceFirst("without: \\[no-flush", "without: [no-flsh"), "\"no-flsh\" is not a known without; did you mean \"no-flush\"?"),
+                new Slip("found", s -> s.replaceFirst("found: \\{waste-goes-to: \\[septic-tank", "found: {waste-goes-to: [septic-tnk"), "\"septic-tnk\" is not a known answer of waste-goes-to; did you mean \"septic-tank\"?"),
+                new Slip("cause", s -> s.replaceFirst("cause: \\[scale-on-exchanger", "cause: [scale-on-exchange"), "\"scale-on-exchange\" is not a known cause; did you mean \"scale-on-exchanger\"?"),
                 new Slip("source", s -> s.replaceFirst("source: coshh", "source: cosh"), "\"cosh\" is not a known source; did you mean \"coshh\"?"),
                 new Slip("list", s -> s.replaceFirst("list: bring", "list: brng"), "\"brng\" is not a valid \"list\"; did you mean \"bring\"?"),
                 new Slip("condition", s -> s.replaceFirst("when: \\{course", "when: {curse"), "\"curse\" is not a field known here; did you mean \"course\"?"),
@@ -60,10 +63,40 @@ class CompilePlanListsTest {
         assertThat(line.fits("full-flush", "chemical-drain-and-rinse", Set.of("open-vented"))).isFalse();
         assertThat(line.fits("full-flush", "machine-flush", Set.of("sealed"))).isFalse();
         assertThat(line.fits("full-flush", "machine-flush", Set.of("open-vented", "no-flush"))).isFalse();
-        PlanLine always = Shared.CATALOGUE.planLines().get("agree-why");
-        assertThat(always.fits("refer", "", Set.of())).isTrue();
+        PlanLine work = Shared.CATALOGUE.planLines().get("agree-why");
+        assertThat(work.fits("valve-repair", "", Set.of())).isTrue();
+        assertThat(work.fits("refer", "", Set.of())).as("a referral agrees what the referral needs").isFalse();
         PlanLine course = Shared.CATALOGUE.planLines().get("agree-referral");
         assertThat(course.fits("refer", "", Set.of())).isTrue();
         assertThat(course.fits("full-flush", "machine-flush", Set.of())).isFalse();
+    }
+
+    /** What is brought and agreed fits where the water may go, and nothing hot is read while a danger keeps the heat off. */
+    @Test
+    void aLineHangsOnAnswersAndOnHeat() {
+        Job septic = Shared.job("{\"findings\": {\"waste-goes-to\": \"septic-tank\"}}");
+        Job drain = Shared.job("{\"findings\": {\"waste-goes-to\": \"foul-drain\"}}");
+        assertThat(fits("bring-containers", septic, false)).isTrue();
+        assertThat(fits("bring-drain-down", septic, false)).isFalse();
+        assertThat(fits("bring-containers", drain, false)).isFalse();
+        assertThat(fits("bring-drain-down", drain, false)).isTrue();
+        assertThat(fits("record-temperatures", drain, false)).isTrue();
+        assertThat(fits("record-temperatures", drain, true)).isFalse();
+    }
+
+    /** A mild cleaner may stay for days; a descaler is an acid, and never does. */
+    @Test
+    void daysOfCleanerAreNotForADescaler() {
+        PlanLine days = Shared.CATALOGUE.planLines().get("agree-days-of-cleaner");
+        PlanLine hours = Shared.CATALOGUE.planLines().get("agree-hours-of-descaler");
+        Job job = Job.begin("scale");
+        assertThat(days.fits(job, Set.of(), Set.of("scale-on-exchanger"), false)).isFalse();
+        assertThat(hours.fits(job, Set.of(), Set.of("scale-on-exchanger"), false)).isTrue();
+        assertThat(days.fits(job, Set.of(), Set.of("sludge-throughout"), false)).isTrue();
+        assertThat(hours.fits(job, Set.of(), Set.of("sludge-throughout"), false)).isFalse();
+    }
+
+    private static boolean fits(String line, Job job, boolean heatOff) {
+        return Shared.CATALOGUE.planLines().get(line).fits(job, Set.of(), Set.of(), heatOff);
     }
 }

@@ -25,6 +25,7 @@ import neutralpoint.rulebase.fact.Likely;
 import neutralpoint.rulebase.fact.Planning;
 import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
+import neutralpoint.rulebase.fact.Told;
 import neutralpoint.rulebase.fact.Work;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ import org.junit.jupiter.api.TestFactory;
 /** For every rule: the smallest call-out that fires it, and the nearest one that does not. */
 class RuleExamplesTest {
     private static final Set<String> NOT_FINDINGS = Set.of("arrangement", "settled", "likely", "standings", "chief", "work", "floors", "radiators",
-            "planning", "features", "arrangement-status", "dangers", "gauge");
+            "planning", "features", "arrangement-status", "dangers", "gauge", "told");
 
     @TestFactory
     Stream<DynamicTest> everyRuleFiresAndStaysSilent() {
@@ -83,6 +84,7 @@ class RuleExamplesTest {
             session.tell(Dangers.facts(dangers));
             session.tell(Dangers.asks(dangers));
             session.tell(Dangers.clears(dangers));
+            example.find("told").ifPresent(n -> n.asFields().fields().forEach((about, says) -> session.tell(List.of(new Told(about, says.asText())))));
             session.tell(planning(example));
             return session.rulesFired();
         }
@@ -122,7 +124,8 @@ class RuleExamplesTest {
         var kind = Shared.CATALOGUE.arrangement(example.text("arrangement"));
         Set<String> traits = new TreeSet<>(kind.traits());
         example.texts("features").forEach(f -> traits.addAll(Shared.CATALOGUE.arrangement(f).traits()));
-        return List.of(new Planning(planning.text("course"), planning.findText("method").orElse(""), planning.findText("supply").orElse("unknown")),
+        return List.of(new Planning(planning.text("course"), planning.findText("method").orElse(""), planning.findText("supply").orElse("unknown"),
+                planning.findText("descales").orElse("no").equals("yes"), planning.findText("only-clears").orElse("no").equals("yes")),
                 new Layout(kind.id(), example.findText("arrangement-status").orElse("settled"), new TreeSet<>(example.texts("features")), traits));
     }
 
