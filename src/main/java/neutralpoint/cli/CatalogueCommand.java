@@ -1,28 +1,39 @@
 package neutralpoint.cli;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import neutralpoint.authoring.DangerMatrix;
+import neutralpoint.authoring.DangerMatrixText;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.document.BadInput;
 import neutralpoint.document.Json;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Prints what can be said: findings, causes, courses, cautions. */
+/** Prints what can be said: findings, causes, courses, cautions, dangers. */
 @Command(name = "catalogue", mixinStandardHelpOptions = true, description = "Print what can be said.")
 final class CatalogueCommand implements Callable<Integer> {
-    enum Section { findings, causes, courses, cautions }
+    enum Section { findings, causes, courses, cautions, dangers }
 
-    @Parameters(arity = "0..1", defaultValue = "findings", description = "findings, causes, courses or cautions")
+    @Parameters(arity = "0..1", defaultValue = "findings", description = "findings, causes, courses, cautions or dangers")
     private Section section;
 
     @Option(names = "--format", defaultValue = "text", description = "text or json")
     private AssessCommand.Format format;
 
+    @Option(names = "--rules", paramLabel = "DIR", description = "dangers: folder of rules (default: rules, where it is)")
+    private Path rules;
+
     @Override
     public Integer call() {
+        if (section == Section.dangers) {
+            return dangers();
+        }
         Map<String, String> entries = entries(CatalogueFiles.compiled());
         if (format == AssessCommand.Format.json) {
             System.out.print(Json.pretty(entries));
@@ -30,6 +41,28 @@ final class CatalogueCommand implements Callable<Integer> {
             entries.forEach((id, words) -> System.out.println(id + "\n  " + words));
         }
         return 0;
+    }
+
+    private int dangers() {
+        DangerMatrix matrix = DangerMatrix.of(written());
+        if (format == AssessCommand.Format.json) {
+            System.out.print(Json.pretty(DangerMatrixText.json(matrix)));
+        } else {
+            DangerMatrixText.lines(matrix).forEach(System.out::println);
+        }
+        return 0;
+    }
+
+    /** The catalogue as it is written where the project's folder is at hand, and otherwise the compiled one. */
+    private Catalogue written() {
+        Path folder = (rules == null ? Path.of("rules") : rules).resolve("catalogue");
+        if (Files.isRegularFile(folder.resolve("dangers.yaml"))) {
+            return CatalogueFiles.fromFolder(folder);
+        }
+        if (rules != null) {
+            throw new BadInput(rules + " has no catalogue/dangers.yaml; run this from the project's own folder, or give --rules DIR.");
+        }
+        return CatalogueFiles.compiled();
     }
 
     private Map<String, String> entries(Catalogue c) {
@@ -40,6 +73,7 @@ final class CatalogueCommand implements Callable<Integer> {
             case causes -> c.causes().values().forEach(x -> out.put(x.id(), x.title() + ". " + x.means()));
             case courses -> c.courses().values().forEach(x -> out.put(x.id(), x.title() + ". " + x.means()));
             case cautions -> c.cautions().values().forEach(x -> out.put(x.id(), x.text()));
+            case dangers -> throw new IllegalStateException("dangers are printed as a matrix");
         }
         return out;
     }
