@@ -140,11 +140,6 @@ final class CatalogueReader {
                 Moment.of(oneOf(f, "moment", Moment.words())), f.text("source"));
     }
 
-    static Closure closure(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "relief"));
-        return new Closure(id(f), f.text("title"), oneOf(f, "relief", Set.of("yes", "no")).equals("yes"));
-    }
-
     static Source source(Node node) {
         Node.Fields f = node.asFields().only(Set.of("id", "title", "address", "note"));
         return new Source(id(f), f.text("title"), f.findText("address").orElse(""), f.findText("note").orElse(""));

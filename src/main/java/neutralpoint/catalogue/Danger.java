@@ -1,12 +1,12 @@
 package neutralpoint.catalogue;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import neutralpoint.document.Node;
-import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 
 /**
@@ -68,28 +68,6 @@ public record Danger(String id, String title, String means, String hurts, String
     public record Clearing(String says, String proves, String tools, double minutes, boolean first, When when) {}
 
     /**
-     * The houses something is for.
-     *
-     * @param given  every finding here has one of these answers; the word trait stands for what is certain of the system
-     * @param unless no finding here has any of these answers
-     */
-    public record When(Map<String, List<String>> given, Map<String, List<String>> unless) {
-        /** The word that stands for the traits of the system. */
-        public static final String TRAIT = "trait";
-
-        boolean fits(Job known, Set<String> traits) {
-            return given.entrySet().stream().allMatch(e -> isSo(e.getKey(), e.getValue(), known, traits))
-                    && unless.entrySet().stream().noneMatch(e -> isSo(e.getKey(), e.getValue(), known, traits));
-        }
-
-        private static boolean isSo(String finding, List<String> answers, Job known, Set<String> traits) {
-            return finding.equals(TRAIT) ? answers.stream().anyMatch(traits::contains)
-                    : known.answer(finding).map(a -> a instanceof Answer.One one ? answers.contains(one.choice())
-                            : a instanceof Answer.Several several && several.choices().stream().anyMatch(answers::contains)).orElse(false);
-        }
-    }
-
-    /**
      * One way in which the danger can be told.
      *
      * @param by  the kind of telling in words, such as "the radiator table"
@@ -99,7 +77,14 @@ public record Danger(String id, String title, String means, String hurts, String
 
     /** What to do now in this house. */
     public List<Act> now(Job known, Set<String> traits) {
-        return now.stream().filter(a -> a.when().fits(known, traits)).toList();
+        return inHouse(now, known, traits);
+    }
+
+    /** The steps that are for this house; said once where two say the same. */
+    static List<Act> inHouse(List<Act> acts, Job known, Set<String> traits) {
+        Map<String, Act> bySaying = new LinkedHashMap<>();
+        acts.stream().filter(a -> a.when().fits(known, traits)).forEach(a -> bySaying.putIfAbsent(a.says(), a));
+        return List.copyOf(bySaying.values());
     }
 
     /** What clears it in this house. */
