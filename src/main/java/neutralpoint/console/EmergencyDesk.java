@@ -141,19 +141,33 @@ final class EmergencyDesk {
         List<List<String>> pages = new ArrayList<>();
         List<String> page = new ArrayList<>();
         int rows = 0;
-        for (String line : lines) {
-            int more = (int) Wrap.keepingIndent(width, line).lines().count();
+        for (int i = 0; i < lines.size(); i++) {
             // A blank row above the heading and the prompt belong to the page.
-            if (!page.isEmpty() && rows + more > ROWS - 2) {
+            int room = ROWS - 2 - rows;
+            int section = rows(sectionAt(lines, i), width);
+            if (!page.isEmpty() && (rows(List.of(lines.get(i)), width) > room || section > room && section < ROWS - 2)) {
                 pages.add(page);
                 page = new ArrayList<>(List.of(lines.get(0) + ", continued"));
-                rows = (int) Wrap.keepingIndent(width, page.get(0)).lines().count();
+                rows = rows(page, width);
             }
-            page.add(line);
-            rows += more;
+            page.add(lines.get(i));
+            rows += rows(List.of(lines.get(i)), width);
         }
         pages.add(page);
         return pages;
+    }
+
+    /** The name of a danger with the steps below it, so that they are not torn apart; for any other line itself. */
+    private static List<String> sectionAt(List<String> lines, int at) {
+        int end = at + 1;
+        while (lines.get(at).endsWith(":") && end < lines.size() && lines.get(end).startsWith(" ")) {
+            end++;
+        }
+        return lines.subList(at, end);
+    }
+
+    private static int rows(List<String> lines, int width) {
+        return lines.stream().mapToInt(line -> (int) Wrap.keepingIndent(width, line).lines().count()).sum();
     }
 
     private void over(String word) {

@@ -2,8 +2,8 @@ package neutralpoint.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -11,6 +11,7 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Closure;
 import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.Emergency;
+import neutralpoint.catalogue.When;
 import neutralpoint.job.Job;
 
 /**
@@ -40,9 +41,11 @@ public final class EmergencyPage {
     }
 
     private List<String> lines() {
-        List<Danger> dangers = catalogue.dangersOf(emergency, job, traits).stream()
-                .sorted(Comparator.comparingInt(d -> d.now(job, traits).size())).toList();
+        List<Danger> dangers = dangers();
         List<String> lines = new ArrayList<>(List.of("NOW: " + emergency.say()));
+        if (dangers.size() > 1) {
+            lines.add("First " + dangers.stream().map(d -> d.title().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", then ")) + ".");
+        }
         lines.addAll(steps(dangers));
         dangers.stream().map(StopLines::who).distinct().forEach(lines::add);
         if (emergency.reopen() == Emergency.Reopen.NOW) {
@@ -58,19 +61,29 @@ public final class EmergencyPage {
         return lines;
     }
 
-    /** The steps of each danger, the shorter way first; what two of them ask for is said once. */
+    /** What any house may have comes first, the shorter way before the longer; then what only a house like this may have. */
+    private List<Danger> dangers() {
+        List<Emergency.Tells> told = emergency.tells(job, traits);
+        List<Danger> dangers = new ArrayList<>(told.stream().filter(t -> t.when().equals(When.ALWAYS)).map(t -> catalogue.danger(t.danger()))
+                .sorted(Comparator.comparingInt(this::length)).toList());
+        told.stream().map(t -> catalogue.danger(t.danger())).filter(d -> !dangers.contains(d)).forEach(dangers::add);
+        return dangers;
+    }
+
+    private int length(Danger danger) {
+        return danger.now(job, traits).stream().mapToInt(act -> act.says().length()).sum();
+    }
+
+    /** The steps of each danger; what two of them ask for is said in both, for only one of them may be read. */
     private List<String> steps(List<Danger> dangers) {
         List<String> lines = new ArrayList<>();
-        Set<String> said = new HashSet<>();
         for (Danger danger : dangers) {
             if (dangers.size() > 1) {
                 lines.add(danger.title() + ":");
             }
             int number = 1;
             for (Danger.Act act : danger.now(job, traits)) {
-                if (said.add(act.says())) {
-                    lines.add(String.format("%3d  %s", number++, act.says()));
-                }
+                lines.add(String.format("%3d  %s", number++, act.says()));
             }
         }
         return lines;
