@@ -64,7 +64,7 @@ public final class QuestionCount {
 
     private Count count(Job full, Choice choice) {
         String wanted = assessor.assess(full).verdict().course().id();
-        Job job = new Job(full.id(), full.house(), full.radiators(), Map.of(), Optional.empty(), full.gauge());
+        Job job = new Job(full.id(), full.house(), full.radiators(), Map.of(), Optional.empty(), full.gauge(), full.emergencies());
         Assessment now = assessor.assess(job);
         int asked = 0;
         int needed = 0;

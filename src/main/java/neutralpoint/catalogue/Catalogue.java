@@ -8,13 +8,15 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
+import neutralpoint.job.Job;
 
 /** Everything that can be said, by id, in the order it is catalogued. */
 public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes,
         Map<String, ArrangementKind> arrangements, Map<String, Course> courses, Map<String, Caution> cautions,
         Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings,
         Map<String, ArrangementCare> cares, Map<String, PlanLine> planLines, Map<String, Closure> closures,
-        Map<String, Danger> dangers, Map<String, WorkKind> workKinds, Map<String, Competence> competences) {
+        Map<String, Danger> dangers, Map<String, WorkKind> workKinds, Map<String, Competence> competences,
+        Map<String, Emergency> emergencies) {
 
     /** The finding that screens for danger; always asked first. */
     public static final String RED_LINES = "red-lines";
@@ -78,6 +80,15 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
 
     public Danger danger(String id) {
         return known(id, dangers, "danger");
+    }
+
+    public Emergency emergency(String id) {
+        return known(id, emergencies, "emergency");
+    }
+
+    /** The dangers that an emergency may be in this house, in the order in which it tells them. */
+    public List<Danger> dangersOf(Emergency emergency, Job known, Set<String> traits) {
+        return emergency.tells(known, traits).stream().map(t -> danger(t.danger())).distinct().toList();
     }
 
     /** How the feed, the vent or the sealed side is handled; every system has it, and features that change the handling. */

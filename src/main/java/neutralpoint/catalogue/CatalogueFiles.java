@@ -27,7 +27,7 @@ public final class CatalogueFiles {
     private static final String PLAN_LISTS = "plan-lists";
     private static final String WORK_KINDS = "kinds-of-work";
     private static final List<String> SECTIONS = List.of("findings", "causes", "arrangements", "courses", "cautions", "sources",
-            "methods", "handling", CARES, PLAN_LISTS, "closures", "dangers", WORK_KINDS, "competences");
+            "methods", "handling", CARES, PLAN_LISTS, "closures", "emergencies", "dangers", WORK_KINDS, "competences");
 
     private CatalogueFiles() {}
 
@@ -142,6 +142,7 @@ public final class CatalogueFiles {
         Map<String, ArrangementCare> cares = new LinkedHashMap<>();
         Map<String, PlanLine> planLines = new LinkedHashMap<>();
         Map<String, Closure> closures = new LinkedHashMap<>();
+        Map<String, Emergency> emergencies = new LinkedHashMap<>();
         Map<String, Danger> dangers = new LinkedHashMap<>();
         Map<String, WorkKind> workKinds = new LinkedHashMap<>();
         Map<String, Competence> competences = new LinkedHashMap<>();
@@ -156,12 +157,14 @@ public final class CatalogueFiles {
         sections.get("handling").forEach(f -> CatalogueReader.readAll(f, handlings, CatalogueReader::handling));
         sections.get(CARES).forEach(f -> CatalogueReader.readAll(f, "for", cares, CatalogueReader::care));
         sections.get(PLAN_LISTS).forEach(f -> CatalogueReader.readAll(f, planLines, CatalogueReader::planLine));
-        sections.get("closures").forEach(f -> CatalogueReader.readAll(f, closures, CatalogueReader::closure));
-        sections.get("dangers").forEach(f -> CatalogueReader.readAll(f, dangers, DangerReader::danger));
+        sections.get("closures").forEach(f -> CatalogueReader.readAll(f, closures, ClosureReader::closure));
+        sections.get("emergencies").forEach(f ->
+                CatalogueReader.readAll(f, emergencies, node -> EmergencyReader.emergency(node, emergencies)));
+        sections.get("dangers").forEach(f -> CatalogueReader.readAll(f, dangers, node -> DangerReader.danger(node, emergencies)));
         sections.get(WORK_KINDS).forEach(f -> CatalogueReader.readAll(f, workKinds, CatalogueReader::workKind));
         sections.get("competences").forEach(f -> CatalogueReader.readAll(f, competences, CatalogueReader::competence));
         return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares, planLines, closures,
-                dangers, workKinds, competences);
+                dangers, workKinds, competences, emergencies);
     }
 
     private static void crossCheck(Map<String, List<Node>> sections, Catalogue catalogue) {
@@ -186,6 +189,8 @@ public final class CatalogueFiles {
             refer(f, "cautions", catalogue.cautions().keySet());
         }
         entries(sections, "cautions").forEach(f -> refer(f, "source", catalogue.sources().keySet()));
+        entries(sections, "closures").forEach(f -> ClosureReader.check(f, catalogue));
+        entries(sections, "emergencies").forEach(f -> EmergencyReader.check(f, catalogue));
         entries(sections, "dangers").forEach(f -> DangerReader.check(f, catalogue));
         for (Node.Fields f : entries(sections, PLAN_LISTS)) {
             refer(f, "source", catalogue.sources().keySet());

@@ -124,7 +124,7 @@ final class CatalogueReader {
                 .only(Set.of("course", "method", "trait", "without", "found", "unless", "heat", "cause", "not-for"));
         return new PlanLine(id(f), oneOf(f, "list", PlanLine.LISTS), f.text("says"), when.texts("course"), when.texts("method"),
                 when.texts("trait"), when.texts("without"), when.texts("cause"), when.texts("not-for"),
-                new Danger.When(DangerReader.answers(when, "found"), DangerReader.answers(when, "unless")),
+                new When(When.answers(when, "found"), When.answers(when, "unless")),
                 when.has("heat") && oneOf(when, "heat", Set.of("on")).equals("on"), f.text("source"));
     }
 
@@ -140,11 +140,6 @@ final class CatalogueReader {
         Node.Fields f = node.asFields().only(Set.of("id", "text", "authority", "harm", "moment", "source"));
         return new Caution(id(f), f.text("text"), f.text("authority"), Harm.of(oneOf(f, "harm", Harm.words())),
                 Moment.of(oneOf(f, "moment", Moment.words())), f.text("source"));
-    }
-
-    static Closure closure(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "relief"));
-        return new Closure(id(f), f.text("title"), oneOf(f, "relief", Set.of("yes", "no")).equals("yes"));
     }
 
     static Source source(Node node) {

@@ -1,12 +1,12 @@
 package neutralpoint.catalogue;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import neutralpoint.document.Node;
-import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 
 /**
@@ -73,32 +73,6 @@ public record Danger(String id, String title, String means, String hurts, String
     public record Clearing(String says, String proves, String tools, double minutes, boolean first, When when) {}
 
     /**
-     * The houses something is for.
-     *
-     * @param given  every finding here has one of these answers; the word trait stands for what is certain of the system, and the
-     *               word danger for the dangers that stand
-     * @param unless no finding here has any of these answers
-     */
-    public record When(Map<String, List<String>> given, Map<String, List<String>> unless) {
-        /** The word that stands for the traits of the system. */
-        public static final String TRAIT = "trait";
-        /** The word that stands for the dangers that stand. */
-        public static final String DANGER = "danger";
-
-        boolean fits(Job known, Set<String> traits, Set<String> dangers) {
-            return given.entrySet().stream().allMatch(e -> isSo(e.getKey(), e.getValue(), known, traits, dangers))
-                    && unless.entrySet().stream().noneMatch(e -> isSo(e.getKey(), e.getValue(), known, traits, dangers));
-        }
-
-        private static boolean isSo(String finding, List<String> answers, Job known, Set<String> traits, Set<String> dangers) {
-            return finding.equals(TRAIT) ? answers.stream().anyMatch(traits::contains)
-                    : finding.equals(DANGER) ? answers.stream().anyMatch(dangers::contains)
-                    : known.answer(finding).map(a -> a instanceof Answer.One one ? answers.contains(one.choice())
-                            : a instanceof Answer.Several several && several.choices().stream().anyMatch(answers::contains)).orElse(false);
-        }
-    }
-
-    /**
      * One way in which the danger can be told.
      *
      * @param by  the kind of telling in words, such as "the radiator table"
@@ -117,7 +91,14 @@ public record Danger(String id, String title, String means, String hurts, String
      * @param dangers ids of all the dangers that stand
      */
     public List<Act> now(Job known, Set<String> traits, Set<String> dangers) {
-        return now.stream().filter(a -> a.when().fits(known, traits, dangers)).toList();
+        return inHouse(now, known, traits, dangers);
+    }
+
+    /** The steps that are for this house; said once where two say the same. */
+    private static List<Act> inHouse(List<Act> acts, Job known, Set<String> traits, Set<String> dangers) {
+        Map<String, Act> bySaying = new LinkedHashMap<>();
+        acts.stream().filter(a -> a.when().fits(known, traits, dangers)).forEach(a -> bySaying.putIfAbsent(a.says(), a));
+        return List.copyOf(bySaying.values());
     }
 
     /** What clears it in this house. */

@@ -2,7 +2,6 @@ package neutralpoint.catalogue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,42 +20,37 @@ final class DangerReader {
 
     private DangerReader() {}
 
-    static Danger danger(Node node) {
+    static Danger danger(Node node, Map<String, Emergency> emergencies) {
         Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "hurts", "speed", "now", "never", "who", "clearing", "answers", "over", "ask",
                 "heat", "cautions", "emergency", "source", "ways"));
         Node.Fields heat = f.get("heat").asFields().only(Set.of("meanwhile", "sources"));
         return new Danger(CatalogueReader.id(f), f.text("title"), f.text("means"), f.text("hurts"),
-                CatalogueReader.oneOf(f, "speed", SPEEDS), some(f, "now").stream().map(DangerReader::act).toList(), f.texts("never"),
+                CatalogueReader.oneOf(f, "speed", SPEEDS), now(f, emergencies), f.texts("never"),
                 f.text("who"), items(f, "clearing").stream().map(DangerReader::clearing).toList(),
                 f.texts("answers"), f.text("over"), f.texts("ask"),
                 new Danger.Heat(HEAT.get(CatalogueReader.oneOf(heat, "meanwhile", HEAT.keySet())), heat.texts("sources")),
                 f.texts("cautions"), f.findText("emergency"), f.text("source"), items(f, "ways").stream().map(DangerReader::way).toList());
     }
 
-    private static Danger.Act act(Node node) {
+    private static List<Danger.Act> now(Node.Fields f, Map<String, Emergency> emergencies) {
+        some(f, "now");
+        return EmergencyReader.acts(f, "now", emergencies);
+    }
+
+    static Danger.Act act(Node node) {
         Node.Fields f = node.asFields().only(OF_ACT);
-        return new Danger.Act(f.text("do"), f.text("done"), when(f));
+        return new Danger.Act(f.text("do"), f.text("done"), When.of(f));
     }
 
     private static Danger.Clearing clearing(Node node) {
         Node.Fields f = node.asFields().only(OF_CLEARING);
         return new Danger.Clearing(f.text("do"), f.text("done"), f.findText("tools").orElse("none"), f.get("minutes").asNumber(),
-                f.find("first").map(n -> n.asText().equals("yes")).orElse(false), when(f));
+                f.find("first").map(n -> n.asText().equals("yes")).orElse(false), When.of(f));
     }
 
     private static Danger.Way way(Node node) {
         Node.Fields f = node.asFields().only(Set.of("by", "job"));
         return new Danger.Way(f.text("by"), f.get("job"));
-    }
-
-    private static Danger.When when(Node.Fields f) {
-        return new Danger.When(answers(f, "when"), answers(f, "unless"));
-    }
-
-    static Map<String, List<String>> answers(Node.Fields f, String name) {
-        Map<String, List<String>> answers = new LinkedHashMap<>();
-        f.find(name).ifPresent(n -> n.asFields().fields().forEach((id, words) -> answers.put(id, words.asTexts())));
-        return answers;
     }
 
     private static List<Node> items(Node.Fields f, String name) {
@@ -81,21 +75,8 @@ final class DangerReader {
         List<Node> lines = new ArrayList<>(items(f, "now"));
         lines.addAll(items(f, "clearing"));
         for (Node line : lines) {
-            line.asFields().find("when").ifPresent(n -> check(n.asFields(), "when", catalogue));
-            line.asFields().find("unless").ifPresent(n -> check(n.asFields(), "unless", catalogue));
+            When.check(line.asFields(), catalogue);
         }
-    }
-
-    private static void check(Node.Fields when, String name, Catalogue catalogue) {
-        when.find(Danger.When.TRAIT).ifPresent(n -> CatalogueFiles.refer(when, Danger.When.TRAIT, catalogue.traits()));
-        when.find(Danger.When.DANGER).ifPresent(n -> CatalogueFiles.refer(when, Danger.When.DANGER, catalogue.dangers().keySet()));
-        Node.Fields findings = Node.noFields(when.where());
-        when.fields().forEach((id, answers) -> {
-            if (!id.equals(Danger.When.TRAIT) && !id.equals(Danger.When.DANGER)) {
-                findings.fields().put(id, answers);
-                findings.names().put(id, when.names().get(id));
-            }
-        });
-        CatalogueFiles.checkAnswers(findings, catalogue);
+        CatalogueFiles.refer(f, "emergency", catalogue.emergencies().keySet());
     }
 }

@@ -10,6 +10,7 @@ import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 import neutralpoint.document.Where;
 import neutralpoint.job.Answer;
+import neutralpoint.job.EmergencyLog;
 import neutralpoint.job.GivenUnit;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
@@ -41,7 +42,8 @@ public final class JobCheck {
             answers.put(id, answer(catalogue.finding(id), node));
         });
         draft.asking().ifPresent(catalogue::finding);
-        return together(new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking(), draft.gauge()),
+        return together(new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking(), draft.gauge(),
+                EmergencyLog.read(draft.emergencies(), catalogue.emergencies().keySet())),
                 draft.findings().where());
     }
 

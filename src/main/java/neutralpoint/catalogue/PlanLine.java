@@ -20,7 +20,7 @@ import neutralpoint.job.Job;
  * @param hot     true when it speaks of running hot: left out while a danger keeps the heat off
  */
 public record PlanLine(String id, String list, String says, List<String> courses, List<String> methods, List<String> traits,
-        List<String> without, List<String> causes, List<String> notFor, Danger.When house, boolean hot, String source) {
+        List<String> without, List<String> causes, List<String> notFor, When house, boolean hot, String source) {
     /** What to bring, what to agree with the customer beforehand, what to record before starting, what to restore. */
     public static final List<String> LISTS = List.of("bring", "agree", "record-first", "restore");
 

@@ -67,7 +67,7 @@ public final class StockList {
             findings.fields().put(finding, value(catalogue.finding(finding), cell.asText(), where));
         });
         return check.check(new JobFile.Draft(name.asText(), house.map(Node::asText).orElse(""), List.of(), findings,
-                Optional.empty(), List.of()));
+                Optional.empty(), List.of(), List.of()));
     }
 
     private static Node value(Finding finding, String cell, Where where) {

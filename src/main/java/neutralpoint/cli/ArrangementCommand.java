@@ -35,7 +35,7 @@ final class ArrangementCommand implements Callable<Integer> {
             return show(knowledge.assessor().assess(knowledge.check().read(file)), knowledge, question, USUAL_WIDTH);
         }
         try (TerminalScreen screen = TerminalScreen.open(plain)) {
-            Assessment a = new ArrangementTalk(screen, knowledge.check(), knowledge.assessor(), question).run();
+            Assessment a = new ArrangementTalk(screen, knowledge.catalogue(), knowledge.assessor(), question).run();
             return show(a, knowledge, question, screen.width());
         }
     }

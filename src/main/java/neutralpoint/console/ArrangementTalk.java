@@ -1,7 +1,9 @@
 package neutralpoint.console;
 
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.consult.ArrangementQuestion;
@@ -15,14 +17,15 @@ import neutralpoint.rulebase.Assessor;
 public final class ArrangementTalk {
     private static final List<String> WORDS = List.of("how", "back", "unchecked", "enough");
 
+    private final JobInHand inHand = new JobInHand(Job.begin("arrangement"));
     private final Screen screen;
     private final AnswerWords words;
     private final Assessor assessor;
     private final ArrangementQuestion question;
 
-    public ArrangementTalk(Screen screen, JobCheck check, Assessor assessor, ArrangementQuestion question) {
-        this.screen = screen;
-        this.words = new AnswerWords(check);
+    public ArrangementTalk(Screen screen, Catalogue catalogue, Assessor assessor, ArrangementQuestion question) {
+        this.screen = new EmergencyScreen(screen, new EmergencyDesk(screen, catalogue, inHand, LocalDateTime::now));
+        this.words = new AnswerWords(new JobCheck(catalogue));
         this.assessor = assessor;
         this.question = question;
     }
@@ -30,7 +33,7 @@ public final class ArrangementTalk {
     /** The system as far as it was told; ends early when the person leaves. */
     public Assessment run() {
         screen.say("What is to be seen of this system? A number or words; \"how\" to check it, \"unchecked\", \"back\", or \"enough\" to end here.");
-        Job job = Job.begin("arrangement");
+        Job job = inHand.job();
         Assessment now = assessor.assess(job);
         Optional<Finding> next = question.best(now);
         while (next.isPresent()) {
@@ -38,11 +41,12 @@ public final class ArrangementTalk {
             if (answered.isEmpty()) {
                 break;
             }
-            job = answered.get();
+            job = inHand.goOn(answered.get());
             now = assessor.assess(job);
+            inHand.weighed(now.arrangement().traits());
             next = question.best(now);
         }
-        return now;
+        return job.equals(inHand.job()) ? now : assessor.assess(inHand.job());
     }
 
     /** The job with an answer more, or one fewer after "back"; empty when enough has been said. */

@@ -55,13 +55,13 @@ public final class Callout {
     public record Engine(Assessor assessor, Lookahead lookahead) {}
 
     public Callout(Screen screen, Catalogue catalogue, Supplier<Engine> engine, Job job, Path file) {
-        this.screen = screen;
+        this.record = new JobRecord(screen, file, job);
+        this.screen = new EmergencyScreen(screen, new EmergencyDesk(screen, catalogue, record, LocalDateTime::now));
         this.catalogue = catalogue;
         this.engine = engine;
         this.words = new AnswerWords(new JobCheck(catalogue));
-        this.telling = new Telling(screen, catalogue);
+        this.telling = new Telling(this.screen, catalogue);
         this.job = job;
-        this.record = new JobRecord(screen, file);
     }
 
     /**
@@ -71,6 +71,7 @@ public final class Callout {
      */
     public Job run() {
         screen.say("Neutral Point. Type a number or words; \"help\" lists what else you can type.");
+        screen.say("\"0\" or \"emergency\" at any time if something goes wrong.");
         screen.say("This job is kept in " + record.file() + " after every answer.");
         while (!left) {
             if (job != planned) {
@@ -90,7 +91,7 @@ public final class Callout {
 
     /** True when the last answers left a red line standing. */
     public boolean stopStands() {
-        return !announced.isEmpty();
+        return !announced.isEmpty() || !job.emergenciesStanding().isEmpty();
     }
 
     /** Nothing more to ask: the verdict, once for each set of answers, and an open prompt. */
@@ -113,10 +114,11 @@ public final class Callout {
             return Optional.of(catalogue.finding(Catalogue.RED_LINES));
         }
         // With no red line in sight the complaint can be asked while the rules are still loading.
-        if (job.chosen(Catalogue.RED_LINES).isEmpty() && !job.isAnswered(Catalogue.COMPLAINT)) {
+        if (job.chosen(Catalogue.RED_LINES).isEmpty() && job.emergenciesStanding().isEmpty() && !job.isAnswered(Catalogue.COMPLAINT)) {
             return Optional.of(catalogue.finding(Catalogue.COMPLAINT));
         }
         Assessment now = assess(job);
+        record.weighed(now.arrangement().traits());
         announceStops(now);
         return engine.get().lookahead().next(now).map(NextQuestion::finding);
     }
@@ -148,6 +150,7 @@ public final class Callout {
     }
 
     private void command(String typed, Finding finding) {
+        job = record.withEmergencies(job);
         if (typed == null) {
             left = true;
             return;

@@ -41,7 +41,7 @@ final class GaugeDesk {
                 + " \"done\" goes back.");
         table();
         left = Desk.sit(screen, "gauge> ", () -> COMMANDS, this::read);
-        return job;
+        return record.withEmergencies(job);
     }
 
     /** True when the person left the call-out from here. */
@@ -108,7 +108,7 @@ final class GaugeDesk {
     }
 
     private void keep(List<GaugeReading> readings) {
-        job = job.withGauge(readings);
+        job = record.withEmergencies(job).withGauge(readings);
         record.keep(job);
     }
 
@@ -128,6 +128,6 @@ final class GaugeDesk {
     private void help() {
         List.of("PRESSURE, WATER TEMPERATURE, TIME: a reading; without a time it is of now", "several lines pasted together: each is read on its own",
                 "a unit beside a figure: 17 psi, 60 °F; otherwise bar and degrees C", "remove NUMBER: takes a reading out",
-                "table: the readings", "done: back to the questions", "leave: keep the job and stop").forEach(l -> screen.say("  " + l));
+                "table: the readings", "done: back to the questions", "0 or emergency: it went wrong; what to do now", "leave: keep the job and stop").forEach(l -> screen.say("  " + l));
     }
 }

@@ -42,7 +42,7 @@ final class SurveyDesk {
         table();
         left = Desk.sit(screen, "radiators> ", this::words, this::read);
         strips();
-        return job;
+        return record.withEmergencies(job);
     }
 
     /** True when the person left the call-out from here. */
@@ -113,7 +113,7 @@ final class SurveyDesk {
     }
 
     private void keep(List<Radiator> radiators) {
-        job = job.withRadiators(radiators);
+        job = record.withEmergencies(job).withRadiators(radiators);
         record.keep(job);
     }
 
@@ -138,7 +138,7 @@ final class SurveyDesk {
                 "a unit beside a figure: 154 °F, 24 in; otherwise degrees C, mm, and m for the run",
                 "several lines pasted together: each is read on its own",
                 "import FILE.csv: rows from a spreadsheet", "remove NAME: takes a row out", "table: the rows", "strips: top to base as strips",
-                "done: back to the questions", "leave: keep the job and stop").forEach(l -> screen.say("  " + l));
+                "done: back to the questions", "0 or emergency: it went wrong; what to do now", "leave: keep the job and stop").forEach(l -> screen.say("  " + l));
     }
 
     /** Everything known of a radiator in one line, with what its readings say. */

@@ -112,7 +112,7 @@ final class Telling {
     }
 
     void help() {
-        List.of("how: how to check this", "why: what each answer would do", "standing: what is likely so far",
+        List.of("0 or emergency: it went wrong; what to do now", "emergency over: it is over", "how: how to check this", "why: what each answer would do", "standing: what is likely so far",
                 "reasons: how it got there", "back: the question before", "change NAME: an earlier answer",
                 "ask WORDS: another question than this",
                 "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
@@ -144,7 +144,7 @@ final class Telling {
         String now = job.answer(finding.id()).map(a -> " Now: " + shown(a) + ".").orElse("");
         return switch (finding.type()) {
             case SEVERAL_OF -> "Numbers with commas, or none." + now;
-            case NUMBER -> "A number in " + finding.unit() + "." + now;
+            case NUMBER -> "A number in " + finding.unit() + (finding.lowest() <= 0 ? "; \"0 " + finding.unit() + "\" for nothing." : ".") + now;
             case PER_RADIATOR -> "Each radiator as name=number, with commas." + now;
             default -> "One number or word, or \"unchecked\"." + now;
         };

@@ -24,7 +24,7 @@ public final class GaugeLog {
                 GivenUnit.plausible(f.get("waterCelsius"), "waterCelsius", "celsius", 0, 110));
     }
 
-    private static LocalDateTime time(Node node) {
+    static LocalDateTime time(Node node) {
         try {
             return LocalDateTime.parse(node.asText());
         } catch (DateTimeParseException e) {

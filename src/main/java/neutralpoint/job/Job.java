@@ -18,18 +18,20 @@ import java.util.Set;
  * @param answers   finding id to answer, in the order answered
  * @param asking    the finding being asked when the job was left, if the engineer chose it
  * @param gauge     the pressure gauge over time, oldest first
+ * @param emergencies what went wrong during the work, in the order told
  */
 public record Job(String id, String house, List<Radiator> radiators, Map<String, Answer> answers,
-        Optional<String> asking, List<GaugeReading> gauge) {
+        Optional<String> asking, List<GaugeReading> gauge, List<EmergencyTold> emergencies) {
 
     public Job {
         radiators = List.copyOf(radiators);
         answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
         gauge = gauge.stream().sorted(Comparator.comparing(GaugeReading::at)).toList();
+        emergencies = List.copyOf(emergencies);
     }
 
     public static Job begin(String id) {
-        return new Job(id, "", List.of(), Map.of(), Optional.empty(), List.of());
+        return new Job(id, "", List.of(), Map.of(), Optional.empty(), List.of(), List.of());
     }
 
     public Optional<Answer> answer(String finding) {
@@ -60,19 +62,28 @@ public record Job(String id, String house, List<Radiator> radiators, Map<String,
     }
 
     public Job withAnswers(Map<String, Answer> changed) {
-        return new Job(id, house, radiators, changed, asking, gauge);
+        return new Job(id, house, radiators, changed, asking, gauge, emergencies);
     }
 
     public Job withRadiators(List<Radiator> changed) {
-        return new Job(id, house, changed, answers, asking, gauge);
+        return new Job(id, house, changed, answers, asking, gauge, emergencies);
     }
 
     public Job withGauge(List<GaugeReading> changed) {
-        return new Job(id, house, radiators, answers, asking, changed);
+        return new Job(id, house, radiators, answers, asking, changed, emergencies);
+    }
+
+    public Job withEmergencies(List<EmergencyTold> changed) {
+        return new Job(id, house, radiators, answers, asking, gauge, changed);
+    }
+
+    /** Ids of the emergencies that have been told and not been said to be over. */
+    public Set<String> emergenciesStanding() {
+        return EmergencyLog.standing(emergencies);
     }
 
     public Job asking(String finding) {
-        return new Job(id, house, radiators, answers, Optional.ofNullable(finding), gauge);
+        return new Job(id, house, radiators, answers, Optional.ofNullable(finding), gauge, emergencies);
     }
 
     /** The floor of a radiator, "unknown" when it was not given. */

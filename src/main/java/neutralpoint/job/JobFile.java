@@ -17,7 +17,7 @@ import neutralpoint.document.SafeFile;
  * job file too; what it adds for teaching is passed over here.
  */
 public final class JobFile {
-    private static final Set<String> FIELDS = Set.of("job", "house", "radiators", "gauge", "findings", "asking",
+    private static final Set<String> FIELDS = Set.of("job", "house", "radiators", "gauge", "emergencies", "findings", "asking",
             "$schema", "title", "expected", "teaching", "source");
 
     private JobFile() {}
@@ -25,10 +25,11 @@ public final class JobFile {
     /**
      * A job as it stands in its file: shape checked, findings not yet held against the catalogue.
      *
-     * @param findings the findings exactly as written
+     * @param findings    the findings exactly as written
+     * @param emergencies the lines of the log of emergencies exactly as written
      */
     public record Draft(String id, String house, List<Radiator> radiators, Node.Fields findings, Optional<String> asking,
-            List<GaugeReading> gauge) {}
+            List<GaugeReading> gauge, List<Node> emergencies) {}
 
     public static Draft read(Path file) {
         return draft(Documents.readJson(file), nameOf(file));
@@ -40,7 +41,7 @@ public final class JobFile {
         Node.Fields findings = fields.find("findings").map(Node::asFields).orElseThrow(() -> new BadInput(
                 fields.where(), "\"findings\" is missing; a job holds {\"findings\": {finding: answer, …}}."));
         return new Draft(fields.findText("job").orElse(otherwise), fields.findText("house").orElse(""),
-                radiators(fields), findings, fields.findText("asking"), GaugeLog.read(fields));
+                radiators(fields), findings, fields.findText("asking"), GaugeLog.read(fields), EmergencyLog.lines(fields));
     }
 
     /** The job's id when its file gives none: the file's name without its ending. */
@@ -68,6 +69,9 @@ public final class JobFile {
         }
         if (!job.gauge().isEmpty()) {
             out.put("gauge", job.gauge().stream().map(GaugeLog::fields).toList());
+        }
+        if (!job.emergencies().isEmpty()) {
+            out.put("emergencies", EmergencyLog.fields(job.emergencies()));
         }
         job.asking().ifPresent(finding -> out.put("asking", finding));
         Map<String, Object> findings = new LinkedHashMap<>();

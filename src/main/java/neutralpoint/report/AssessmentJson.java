@@ -10,6 +10,7 @@ import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Danger;
 import neutralpoint.consult.NextQuestion;
+import neutralpoint.job.EmergencyLog;
 import neutralpoint.job.JobFile;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Paths;
@@ -32,6 +33,7 @@ public final class AssessmentJson {
     public static Map<String, Object> of(Assessment a) {
         Map<String, Object> out = new LinkedHashMap<>();
         out.put("job", a.job().id());
+        out.put("emergencies", EmergencyLog.fields(a.job().emergencies()));
         out.put("stops", a.stops().stream().map(s -> fields("id", s.id(), "title", s.title(), "action", s.action(),
                 "now", s.now().stream().map(Danger.Act::says).toList(), "never", s.danger().never(), "who", s.danger().who(),
                 "heatMeanwhile", s.danger().heat().meanwhile().word(), "over", s.danger().over(), "because", s.because(),

@@ -2,6 +2,7 @@ package neutralpoint.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import neutralpoint.catalogue.Danger;
 import neutralpoint.rulebase.Assessment;
 
 /** A danger that stands, as the lines that every page shows of it; made from its catalogue entry and from nothing else. */
@@ -25,9 +26,16 @@ public final class StopLines {
 
     /** What goes with what to do now: never to be done, and who must come. */
     static List<String> rest(Assessment.StopFound stop) {
-        List<String> lines = new ArrayList<>();
-        stop.danger().never().forEach(n -> lines.add("Never: " + n));
-        lines.add("Who must come: " + stop.danger().who() + ".");
+        List<String> lines = new ArrayList<>(never(stop.danger()));
+        lines.add(who(stop.danger()));
         return lines;
+    }
+
+    static List<String> never(Danger danger) {
+        return danger.never().stream().map(n -> "Never: " + n).toList();
+    }
+
+    static String who(Danger danger) {
+        return "Who must come: " + danger.who() + ".";
     }
 }

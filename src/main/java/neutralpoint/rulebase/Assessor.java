@@ -106,7 +106,7 @@ public final class Assessor {
     private Judged judge(Job job, Session session) {
         UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
         List<WorkedOut> workedOut = Survey.workOut(job, session);
-        Job known = Survey.complete(job, workedOut);
+        Job known = Emergencies.told(Survey.complete(job, workedOut), catalogue);
         session.tell(Facts.of(known, catalogue));
         Assessment.System system = new ArrangementWeighing(catalogue, family)
                 .weigh(evidence(session, "arrangement"), session.all(Contradiction.class), session.ledgers("arrangement"));

@@ -3,7 +3,6 @@ package neutralpoint.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import neutralpoint.Shared;
-import neutralpoint.catalogue.JobCheck;
 import neutralpoint.consult.ArrangementQuestion;
 import neutralpoint.rulebase.Assessment;
 import org.junit.jupiter.api.Test;
@@ -11,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** A new user at the airing cupboard, asked only what can be seen. */
 class ArrangementTalkTest {
     private static Assessment talk(ScriptedScreen screen) {
-        return new ArrangementTalk(screen, new JobCheck(Shared.CATALOGUE), Shared.ASSESSOR,
+        return new ArrangementTalk(screen, Shared.CATALOGUE, Shared.ASSESSOR,
                 new ArrangementQuestion(Shared.ASSESSOR, Shared.CATALOGUE)).run();
     }
 

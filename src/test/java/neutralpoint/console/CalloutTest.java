@@ -162,10 +162,10 @@ class CalloutTest {
 
     @Test
     void aNumberThatIsNotOnTheListIsRefused() {
-        Job job = consult("none", "7", "5", "0");
+        Job job = consult("none", "7", "5", "00");
 
         assertThat(screen.after("5")).containsExactly("There is no answer 5 here; choose 1 to 4.", FILLED);
-        assertThat(screen.after("0")).containsExactly("There is no answer 0 here; choose 1 to 4.", FILLED);
+        assertThat(screen.after("00")).containsExactly("There is no answer 00 here; choose 1 to 4.", FILLED);
         assertThat(job.isAnswered("heating-filled-by")).isFalse();
     }
 

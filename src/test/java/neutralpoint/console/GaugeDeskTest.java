@@ -91,7 +91,7 @@ class GaugeDeskTest {
 
     private Job enter(String... lines) {
         screen = new ScriptedScreen(lines);
-        desk = new GaugeDesk(screen, new JobRecord(screen, folder.resolve("test.json")), Job.begin("test"), () -> NOW);
+        desk = new GaugeDesk(screen, new JobRecord(screen, folder.resolve("test.json"), Job.begin("test")), Job.begin("test"), () -> NOW);
         return desk.sit();
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Queue;
 
 /** A screen whose lines are typed by a script and which remembers all it showed. The script's end is the end of input. */
-final class ScriptedScreen implements Screen {
+class ScriptedScreen implements Screen {
     private enum Kind { SHOWN, HEADING, TYPED }
 
     private record Entry(Kind kind, String text) {}

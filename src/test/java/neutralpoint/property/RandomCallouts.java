@@ -45,7 +45,7 @@ final class RandomCallouts {
         Job house = any(CASES, random).job();
         List<Finding> findings = new ArrayList<>(Shared.CATALOGUE.findings().values());
         Collections.shuffle(findings, random);
-        Job job = new Job("random-" + number, "", house.radiators(), house.answers(), Optional.empty(), house.gauge());
+        Job job = new Job("random-" + number, "", house.radiators(), house.answers(), Optional.empty(), house.gauge(), List.of());
         for (Finding f : findings.subList(0, random.nextInt(A_FEW))) {
             job = job.with(f.id(), answer(f, job.radiators(), random));
         }

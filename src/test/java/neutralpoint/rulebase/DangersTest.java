@@ -58,4 +58,27 @@ class DangersTest {
         assertThat(WRITTEN.dangers().values()).allSatisfy(d -> assertThat(d.ways().stream().map(Danger.Way::by).toList())
                 .as(d.id()).doesNotHaveDuplicates());
     }
+
+    @TestFactory
+    Stream<DynamicTest> anEmergencyRaisesTheDangersItTellsAndNoOther() {
+        List<String> houses = List.of("[]", "[\"gas-boiler\"]", "[\"oil-boiler\", \"solid-fuel\"]", "[\"heat-pump\"]");
+        return WRITTEN.emergencies().values().stream().flatMap(e -> houses.stream().map(heat -> DynamicTest.dynamicTest(e.id() + " with " + heat, () -> {
+            Job job = Shared.job("{\"findings\": {\"red-lines\": [], \"heat-source\": " + heat + "}, \"emergencies\": ["
+                    + "{\"at\": \"2026-11-02T08:00\", \"what\": \"" + e.id() + "\"}]}");
+            assertThat(Shared.ASSESSOR.assess(job).stops()).extracting(Assessment.StopFound::id)
+                    .containsExactlyInAnyOrderElementsOf(WRITTEN.dangersOf(e, job, Set.of()).stream().map(Danger::id).toList());
+        })));
+    }
+
+    @Test
+    void noWordMeansTwoEmergencies() {
+        assertThat(WRITTEN.emergencies().values().stream().flatMap(e -> e.words().stream()).toList()).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void whatIsOverStandsNoLongerAndWhatIsOnTheFirstQuestionStays() {
+        Job job = Shared.job("{\"findings\": {\"red-lines\": [\"mixed-tap-water\"]}, \"emergencies\": ["
+                + "{\"at\": \"2026-11-02T08:00\", \"what\": \"water-out\"}, {\"at\": \"2026-11-02T09:00\", \"over\": \"water-out\"}]}");
+        assertThat(Shared.ASSESSOR.assess(job).stops()).extracting(Assessment.StopFound::id).containsExactly("waters-mixed");
+    }
 }

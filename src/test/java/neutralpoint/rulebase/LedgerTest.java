@@ -119,7 +119,7 @@ class LedgerTest {
     private static Assessment.CauseStanding standing(List<Derived<Evidence>> evidence) {
         Cause cause = new Cause(CAUSE, "A cause", "", 0, List.of(), "valve-repair", Optional.empty(), List.of(), Phase.FLOW, "", List.of(), "", "");
         Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
-                Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+                Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         Assessment.System system = new Assessment.System("", "", "", List.of(), List.of(), 1, Map.of(), Set.of(), Set.of());
         return CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, new HashMap<>()).get(0);
     }

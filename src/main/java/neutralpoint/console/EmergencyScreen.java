@@ -1,0 +1,74 @@
+package neutralpoint.console;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A screen at whose every prompt an emergency can be told; afterwards the very prompt that was left stands there again. */
+final class EmergencyScreen implements Screen {
+    private final Screen screen;
+    private final EmergencyDesk desk;
+    /** What was asked last, to be shown again; nothing once other text has been printed. */
+    private String asked = "";
+    private String said = "";
+
+    EmergencyScreen(Screen screen, EmergencyDesk desk) {
+        this.screen = screen;
+        this.desk = desk;
+    }
+
+    @Override
+    public String ask(String prompt, List<String> words) {
+        List<String> offered = new ArrayList<>(words);
+        offered.add(EmergencyDesk.WORD);
+        while (true) {
+            String typed = screen.ask(prompt, offered);
+            if (typed == null || !EmergencyDesk.isCalled(typed)) {
+                return typed;
+            }
+            if (!desk.sit(typed)) {
+                return null;
+            }
+            if (!asked.isEmpty()) {
+                screen.heading(asked);
+            }
+            if (!said.isEmpty()) {
+                screen.say(said);
+            }
+        }
+    }
+
+    @Override
+    public void say(String words) {
+        said = words;
+        screen.say(words);
+    }
+
+    @Override
+    public void line(String text) {
+        asked = "";
+        said = "";
+        screen.line(text);
+    }
+
+    @Override
+    public void heading(String words) {
+        asked = words;
+        said = "";
+        screen.heading(words);
+    }
+
+    @Override
+    public int width() {
+        return screen.width();
+    }
+
+    @Override
+    public boolean colour() {
+        return screen.colour();
+    }
+
+    @Override
+    public void close() {
+        screen.close();
+    }
+}
