@@ -55,7 +55,7 @@ class PlanUnderAStopTest {
                 "fire-on-unvented-cylinder", "unvented-heat-not-cut-off", "fire-without-circulation", "fire-boiler-dry",
                 "fire-feed-or-vent-shut", "heat-leak-shut", "fire-joined-to-other-heat", "fire-on-sealed-system", "flue-or-flame",
                 "condensate-trap-dry", "oil-escape", "water-from-boiler-case", "ceiling-bulging", "fast-leak", "pipe-thawing",
-                "frozen-heating-pipe")) {
+                "frozen-heating-pipe", "electric-shock", "somebody-hurt")) {
             heat.put(off, Heat.OFF);
         }
         // A grate is not the heating; heating water in the taps does not burn; dust lies still while nobody touches it.
@@ -77,9 +77,9 @@ class PlanUnderAStopTest {
             Map.entry("refrigerant-escape", "keep everybody well away"),
             Map.entry("water-on-electrics", "consumer unit"),
             Map.entry("electric-fault", "touch no part|smoke|out of"),
-            Map.entry("boiling", "switch off boiler|close the air"),
-            Map.entry("heating-tank-hot", "switch off boiler|close the air"),
-            Map.entry("storage-cistern-warmed", "switch off the immersion heater"),
+            Map.entry("boiling", "switch off|close the air"),
+            Map.entry("heating-tank-hot", "switch off|close the air"),
+            Map.entry("storage-cistern-warmed", "switch off"),
             Map.entry("boiler-dry-and-hot", "switch the boiler off|close the air"),
             Map.entry("boiler-out-of-control", "turn the boiler off|close the air"),
             Map.entry("vent-closed", "turn the boiler off|close the air"),
@@ -88,7 +88,7 @@ class PlanUnderAStopTest {
             Map.entry("safety-valve-closed", "switch the boiler off"),
             Map.entry("sealed-without-vessel", "switch the boiler off"),
             Map.entry("safety-valve-does-not-lift", "switch the boiler off"),
-            Map.entry("cylinder-overheating", "switch the immersion heater and the boiler off"),
+            Map.entry("cylinder-overheating", "switch .*off"),
             Map.entry("unvented-discharging-hot", "switch off every source of heat"),
             Map.entry("unvented-relief-shut", "switch off every source of heat"),
             Map.entry("fire-on-unvented-cylinder", "let the fire die"),
@@ -111,6 +111,8 @@ class PlanUnderAStopTest {
             Map.entry("cold-house", "those who need warmth"),
             Map.entry("heat-pump-frost", "power on|switch it on"),
             Map.entry("waters-mixed", "nobody drink"),
+            Map.entry("electric-shock", "touch nobody"),
+            Map.entry("somebody-hurt", "switch the electricity off"),
             Map.entry("asbestos", "leave it alone"));
 
     /** Words that put heat, current or water into a house, at the beginning of a sentence or after "and" or "then". */

@@ -31,7 +31,7 @@ class WorkPlanPropertiesTest {
      * the catalogue. Common practice, no source.
      */
     private static final Set<String> RELIEF = Set.of("open-vent", "cold-feed", "combined-feed-and-vent", "tank-outlet",
-            "expansion-vessel", "gravity-pair", "boiler-valves");
+            "expansion-vessel", "gravity-pair", "boiler-valves", "heat-leak-circuit");
 
     @Test
     void theWaysOfReliefAreThoseOfTheCatalogue() {
