@@ -55,7 +55,7 @@ class PlanUnderAStopTest {
                 "fire-on-unvented-cylinder", "unvented-heat-not-cut-off", "fire-without-circulation", "fire-boiler-dry",
                 "fire-feed-or-vent-shut", "heat-leak-shut", "fire-joined-to-other-heat", "fire-on-sealed-system", "flue-or-flame",
                 "condensate-trap-dry", "oil-escape", "water-from-boiler-case", "ceiling-bulging", "fast-leak", "pipe-thawing",
-                "frozen-heating-pipe")) {
+                "frozen-heating-pipe", "electric-shock", "somebody-hurt")) {
             heat.put(off, Heat.OFF);
         }
         // A grate is not the heating; heating water in the taps does not burn; dust lies still while nobody touches it.
@@ -68,6 +68,52 @@ class PlanUnderAStopTest {
         }
         return heat;
     }
+
+    /** What the first thing to be done says; either of several, where a fire or something else stands behind it. */
+    private static final Map<String, String> FIRST = Map.ofEntries(
+            Map.entry("gas-escape", "touch no switch"),
+            Map.entry("carbon-monoxide", "everybody out"),
+            Map.entry("chimney-closed", "everybody out"),
+            Map.entry("refrigerant-escape", "keep everybody well away"),
+            Map.entry("water-on-electrics", "consumer unit"),
+            Map.entry("electric-fault", "touch no part|smoke|out of"),
+            Map.entry("boiling", "switch off|close the air"),
+            Map.entry("heating-tank-hot", "switch off|close the air"),
+            Map.entry("storage-cistern-warmed", "switch off"),
+            Map.entry("boiler-dry-and-hot", "switch the boiler off|close the air"),
+            Map.entry("boiler-out-of-control", "turn the boiler off|close the air"),
+            Map.entry("vent-closed", "turn the boiler off|close the air"),
+            Map.entry("feed-and-vent-plugged", "turn the boiler off|close the air"),
+            Map.entry("relief-path-valved", "turn the boiler off|close the air"),
+            Map.entry("safety-valve-closed", "switch the boiler off"),
+            Map.entry("sealed-without-vessel", "switch the boiler off"),
+            Map.entry("safety-valve-does-not-lift", "switch the boiler off"),
+            Map.entry("cylinder-overheating", "switch .*off"),
+            Map.entry("unvented-discharging-hot", "switch off every source of heat"),
+            Map.entry("unvented-relief-shut", "switch off every source of heat"),
+            Map.entry("fire-on-unvented-cylinder", "let the fire die"),
+            Map.entry("unvented-heat-not-cut-off", "switch off every source of heat"),
+            Map.entry("fire-without-circulation", "let the fire die"),
+            Map.entry("fire-boiler-dry", "light no fire"),
+            Map.entry("fire-feed-or-vent-shut", "let the fire die"),
+            Map.entry("heat-leak-shut", "light no fire"),
+            Map.entry("fire-joined-to-other-heat", "light no fire"),
+            Map.entry("fire-on-sealed-system", "light no fire"),
+            Map.entry("disused-back-boiler", "light no fire"),
+            Map.entry("flue-or-flame", "turn the appliance off"),
+            Map.entry("condensate-trap-dry", "turn the boiler off"),
+            Map.entry("oil-escape", "put out every flame"),
+            Map.entry("water-from-boiler-case", "turn the boiler off"),
+            Map.entry("ceiling-bulging", "everybody out"),
+            Map.entry("fast-leak", "switch the boiler off"),
+            Map.entry("pipe-thawing", "shut the stopcock"),
+            Map.entry("frozen-heating-pipe", "keep the boiler off"),
+            Map.entry("cold-house", "those who need warmth"),
+            Map.entry("heat-pump-frost", "power on|switch it on"),
+            Map.entry("waters-mixed", "nobody drink"),
+            Map.entry("electric-shock", "touch nobody"),
+            Map.entry("somebody-hurt", "switch the electricity off"),
+            Map.entry("asbestos", "leave it alone"));
 
     /** Words that put heat, current or water into a house, at the beginning of a sentence or after "and" or "then". */
     private static final Pattern BRINGS_HEAT = Pattern.compile("(?:^|[.;:,] |\\band |\\bthen )(?:refit the fuse|put the circuit on|light (?!nothing|no )|"
@@ -100,16 +146,33 @@ class PlanUnderAStopTest {
                 assertThat(d.heat().meanwhile().name()).as(d.id()).isEqualTo(HEAT.get(d.id()).name()));
     }
 
-    @TestFactory
-    Stream<DynamicTest> everyPlanBeginsWithTheDangerAndBringsNoHeatBeforeItIsOver() {
-        return WRITTEN.dangers().values().stream().map(danger -> DynamicTest.dynamicTest(danger.id(), () ->
-                IntStream.range(0, TRIES).parallel().forEach(number -> tried(danger, number))));
+    @Test
+    void whatIsDoneFirstIsWhatTheTradeDoesFirst() {
+        assertThat(FIRST.keySet()).containsExactlyInAnyOrderElementsOf(WRITTEN.dangers().keySet());
+        for (Danger danger : WRITTEN.dangers().values()) {
+            for (Danger.Way way : danger.ways()) {
+                Assessment a = Shared.ASSESSOR.assess(new JobCheck(Shared.CATALOGUE).check(JobFile.draft(way.job(), "told")));
+                Assessment.StopFound stop = a.stops().stream().filter(s -> s.id().equals(danger.id())).findFirst().orElseThrow();
+                assertThat(stop.now().get(0).says().toLowerCase(Locale.ROOT)).as("%s told by %s", danger.id(), way.by())
+                        .containsPattern(FIRST.get(danger.id()));
+            }
+        }
     }
 
-    private static void tried(Danger danger, int number) {
+    @TestFactory
+    Stream<DynamicTest> everyPlanBeginsWithTheDangerAndBringsNoHeatBeforeItIsOver() {
+        return WRITTEN.dangers().values().stream().map(danger -> DynamicTest.dynamicTest(danger.id(), () -> {
+            long stood = IntStream.range(0, TRIES).parallel().filter(number -> tried(danger, number)).count();
+            assertThat(stood).as("call-outs in which it stood").isGreaterThanOrEqualTo(TRIES / 2);
+        }));
+    }
+
+    /** True when the danger stood in the call-out: another answer of the random house may take it away. */
+    private static boolean tried(Danger danger, int number) {
         Danger.Way way = danger.ways().get(number % danger.ways().size());
         Job job = merged(RandomCallouts.callout(SEED + 7, number), way);
         String what = danger.id() + " told by " + way.by() + " in call-out " + number + " of seed " + SEED;
+        boolean stood = false;
         for (Optional<String> method : List.of(Optional.<String>empty(), Optional.of(RandomCallouts.any(METHODS, new Random(SEED * 37 + number))))) {
             WorkPlan plan;
             try {
@@ -118,7 +181,9 @@ class PlanUnderAStopTest {
                 throw new AssertionError(what + " by " + method.orElse("the recommended course") + ": " + unsafe.getMessage(), unsafe);
             }
             check(plan, what + " by " + method.orElse("the recommended course"));
+            stood |= plan.assessment().stops().stream().anyMatch(s -> s.id().equals(danger.id()));
         }
+        return stood;
     }
 
     /** The random call-out with what tells the danger put over it. */
@@ -136,7 +201,6 @@ class PlanUnderAStopTest {
     private static void check(WorkPlan plan, String what) {
         Assessment a = plan.assessment();
         if (a.stops().isEmpty()) {
-            // Another answer of the random house may take the danger away, such as a pipe that was measured; nothing is held then.
             return;
         }
         assertThat(plan.method()).as("%s: no cleanse under a stop", what).isEmpty();

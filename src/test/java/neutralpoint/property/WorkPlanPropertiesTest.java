@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import neutralpoint.Shared;
+import neutralpoint.catalogue.Closure;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.workplan.PlanStep;
@@ -30,7 +31,12 @@ class WorkPlanPropertiesTest {
      * the catalogue. Common practice, no source.
      */
     private static final Set<String> RELIEF = Set.of("open-vent", "cold-feed", "combined-feed-and-vent", "tank-outlet",
-            "expansion-vessel", "gravity-pair", "boiler-valves");
+            "expansion-vessel", "gravity-pair", "boiler-valves", "heat-leak-circuit");
+
+    @Test
+    void theWaysOfReliefAreThoseOfTheCatalogue() {
+        assertThat(Shared.CATALOGUE.closures().values().stream().filter(Closure::relief).map(Closure::id)).containsExactlyInAnyOrderElementsOf(RELIEF);
+    }
 
     @Test
     void everyPlanIsSafeFromEndToEnd() {

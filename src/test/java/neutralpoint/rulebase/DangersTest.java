@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
@@ -80,5 +81,16 @@ class DangersTest {
         Job job = Shared.job("{\"findings\": {\"red-lines\": [\"mixed-tap-water\"]}, \"emergencies\": ["
                 + "{\"at\": \"2026-11-02T08:00\", \"what\": \"water-out\"}, {\"at\": \"2026-11-02T09:00\", \"over\": \"water-out\"}]}");
         assertThat(Shared.ASSESSOR.assess(job).stops()).extracting(Assessment.StopFound::id).containsExactly("waters-mixed");
+    }
+
+    /** A rule that no way of telling meets could be broken unseen, and a way that is left out is missed here. */
+    @Test
+    void everyStopRuleIsMetBySomeWayOfTellingItsDanger() {
+        Set<String> met = new TreeSet<>();
+        WRITTEN.dangers().values().forEach(danger -> danger.ways().forEach(way -> Shared.ASSESSOR
+                .assess(new JobCheck(Shared.CATALOGUE).check(JobFile.draft(way.job(), "told"))).stops().stream()
+                .filter(s -> s.id().equals(danger.id())).forEach(s -> s.rules().forEach(r -> met.add(r.id())))));
+        assertThat(Shared.RULES.rules().values().stream().filter(r -> r.folder().equals("stop")).map(RuleInfo::id).toList())
+                .isSubsetOf(met);
     }
 }
