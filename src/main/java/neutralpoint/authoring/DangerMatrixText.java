@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import neutralpoint.catalogue.Danger;
 import neutralpoint.report.Wrap;
 
@@ -60,10 +61,17 @@ public final class DangerMatrixText {
         out.add(d.id() + ": " + d.title());
         put("heat", List.of(d.heat().meanwhile().word() + ": " + String.join(", ", d.heat().sources())), out);
         put("who comes", List.of(d.who()), out);
-        put("clears it", d.clearing().isEmpty() ? List.of("nothing on site") : d.clearing().stream().map(Danger.Clearing::says).distinct().toList(), out);
+        List<String> clears = clears(d);
+        put("clears it", clears.isEmpty() ? List.of("nothing on site") : clears, out);
         put("over when", List.of(d.over()), out);
         d.emergency().ifPresent(word -> put("emergency", List.of(word), out));
         put("told by", row.told().stream().map(t -> t.by() + " (" + t.job() + ")").toList(), out);
+    }
+
+    /** What is done on site, then the causes whose repair clears it. */
+    private static List<String> clears(Danger danger) {
+        return Stream.concat(danger.clearing().stream().map(Danger.Clearing::says).distinct(),
+                danger.answers().stream().map(cause -> "The repair of " + cause + ".")).toList();
     }
 
     private static void put(String label, List<String> values, List<String> out) {
@@ -91,7 +99,7 @@ public final class DangerMatrixText {
         out.put("heat-meanwhile", d.heat().meanwhile().word());
         out.put("heat-sources", d.heat().sources());
         out.put("who", d.who());
-        out.put("clearing", d.clearing().stream().map(Danger.Clearing::says).distinct().toList());
+        out.put("clears", clears(d));
         out.put("over", d.over());
         d.emergency().ifPresent(word -> out.put("emergency", word));
         out.put("ways", row.told().stream().map(t -> Map.of("by", t.by(), "telling", t.telling(), "job", t.job())).toList());

@@ -25,7 +25,7 @@ class CatalogueCommandTest {
         Run run = Run.of("catalogue", "dangers");
         assertThat(run.code()).isZero();
         assertThat(run.out()).containsPattern("heat meanwhile +first question +answers +readings +radiators +gauge")
-                .containsPattern("gas-escape +off +1 +- +- +- +-").containsPattern("disused-back-boiler +may-stay +- +1");
+                .containsPattern("ceiling-bulging +off +1 +- +- +- +-").containsPattern("disused-back-boiler +may-stay +- +1");
         Catalogue written = CatalogueFiles.fromFolder(Path.of("rules/catalogue"));
         assertThat(written.dangers().values()).allSatisfy(d -> {
             assertThat(run.out()).contains(d.id() + ": " + d.title());
@@ -37,10 +37,11 @@ class CatalogueCommandTest {
     @Test
     void aDangerIsShownWithItsHeatWhoComesWhatClearsItAndHowItIsTold() {
         assertThat(Run.of("catalogue", "dangers").out()).contains(
-                "gas-escape: Smell of gas\n    heat       off: every appliance\n",
-                "    who comes  the gas emergency service, then somebody registered for gas\n    clears it  nothing on site\n",
-                "    emergency  smell-or-fumes\n    told by    the first question (red-lines: [gas-smell])\n",
-                "    clears it  Mend what leaks on to the electrics.\n               Have the circuit dried",
+                "water-on-electrics: Water on electrics\n    heat       off: boiler, every circuit that is wet\n",
+                "    who comes  somebody competent in electrical work to test the circuit\n    clears it  Mend what leaks on to the electrics.\n"
+                        + "               Have the circuit dried and tested",
+                "    told by    the first question (red-lines: [water-on-electrics])\n", "    clears it  nothing on site\n",
+                "The repair of plugged-feed-and-vent-tee.\n", "    emergency  smell-or-fumes\n",
                 "the gauge log (gauge: [{at: 2026-11-02T08:00, bar: 1.0, waterCelsius: 104}])");
     }
 
