@@ -16,8 +16,9 @@ import neutralpoint.document.Node;
  * @param rows           the dangers, the worst first
  * @param tellings       the kinds of telling that occur: the first question, other answers, readings, then the lists of a job file
  * @param unusedRedLines options of the first question that no danger names among its ways
+ * @param untold         sentences about numbers, lists and sums that no danger uses
  */
-public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> unusedRedLines) {
+public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> unusedRedLines, List<String> untold) {
     static final String FIRST_QUESTION = "first question";
     static final String ANSWER = "answers";
     static final String READING = "readings";
@@ -40,14 +41,18 @@ public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> u
      */
     public record Told(String by, String telling, String job) {}
 
-    /** The matrix of a catalogue read from its folder: the compiled one has no ways. */
-    public static DangerMatrix of(Catalogue catalogue) {
+    /**
+     * The matrix of a catalogue read from its folder: the compiled one has no ways.
+     *
+     * @param rules the rules that stand beside it
+     */
+    public static DangerMatrix of(Catalogue catalogue, List<RuleText> rules) {
         List<Row> rows = catalogue.dangers().values().stream()
                 .map(d -> new Row(d, d.ways().stream().map(DangerMatrix::told).toList())).toList();
         Set<String> named = catalogue.dangers().values().stream().flatMap(d -> d.ways().stream())
                 .flatMap(w -> redLines(w.job().asFields()).stream()).collect(Collectors.toSet());
         List<String> unused = catalogue.finding(Catalogue.RED_LINES).optionIds().stream().filter(o -> !named.contains(o)).toList();
-        return new DangerMatrix(rows, tellings(rows), unused);
+        return new DangerMatrix(rows, tellings(rows), unused, UntoldReadings.of(catalogue, rules));
     }
 
     /** False for the compiled catalogue, which does without the ways. */

@@ -31,6 +31,7 @@ public final class DangerMatrixText {
         matrix.rows().forEach(row -> entry(row, out));
         if (matrix.knowsWays()) {
             out.add("");
+            matrix.untold().forEach(says -> out.add(Wrap.to(WIDTH, "", "  ", says)));
             matrix.unusedRedLines().forEach(option -> out.add("No danger is told by the option \"" + option + "\" of red-lines."));
             if (matrix.unusedRedLines().isEmpty()) {
                 out.add("Every option of red-lines is told by a danger.");
@@ -88,6 +89,7 @@ public final class DangerMatrixText {
         out.put("ways-known", matrix.knowsWays());
         out.put("dangers", matrix.rows().stream().map(DangerMatrixText::json).toList());
         out.put("red-lines-no-danger-uses", matrix.knowsWays() ? matrix.unusedRedLines() : List.of());
+        out.put("untold", matrix.untold());
         return out;
     }
 

@@ -73,7 +73,7 @@ final class EmergencyReader {
         if (catalogue.danger(told.text("danger")).emergency().filter(emergency::equals).isEmpty()) {
             throw new BadInput(told.get("danger").where(), "the danger \"" + told.text("danger") + "\" does not say \"emergency: " + emergency + "\".");
         }
-        if (When.of(told).asksForTraits()) {
+        if (!When.of(told).isOfFindings()) {
             throw new BadInput(told.where(), "what an emergency tells hangs on findings alone; the system is weighed only afterwards.");
         }
         Node.Fields by = told.get("by").asFields();

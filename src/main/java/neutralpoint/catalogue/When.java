@@ -35,8 +35,9 @@ public record When(Map<String, List<String>> given, Map<String, List<String>> un
                 && unless.entrySet().stream().noneMatch(e -> isSo(e.getKey(), e.getValue(), known, traits, dangers));
     }
 
-    boolean asksForTraits() {
-        return given.containsKey(TRAIT) || unless.containsKey(TRAIT);
+    /** True when it hangs on findings alone, and on nothing that is only concluded from them. */
+    boolean isOfFindings() {
+        return Stream.of(TRAIT, DANGER).noneMatch(word -> given.containsKey(word) || unless.containsKey(word));
     }
 
     private static boolean isSo(String finding, List<String> answers, Job known, Set<String> traits, Set<String> dangers) {

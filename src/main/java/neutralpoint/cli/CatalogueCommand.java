@@ -3,10 +3,12 @@ package neutralpoint.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import neutralpoint.authoring.DangerMatrix;
 import neutralpoint.authoring.DangerMatrixText;
+import neutralpoint.authoring.RuleReader;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.document.BadInput;
@@ -44,7 +46,7 @@ final class CatalogueCommand implements Callable<Integer> {
     }
 
     private int dangers() {
-        DangerMatrix matrix = DangerMatrix.of(written());
+        DangerMatrix matrix = written();
         if (format == AssessCommand.Format.json) {
             System.out.print(Json.pretty(DangerMatrixText.json(matrix)));
         } else {
@@ -53,16 +55,17 @@ final class CatalogueCommand implements Callable<Integer> {
         return 0;
     }
 
-    /** The catalogue as it is written where the project's folder is at hand, and otherwise the compiled one. */
-    private Catalogue written() {
-        Path folder = (rules == null ? Path.of("rules") : rules).resolve("catalogue");
+    /** Of the catalogue as it is written where the project's folder is at hand, and otherwise of the compiled one. */
+    private DangerMatrix written() {
+        Path project = rules == null ? Path.of("rules") : rules;
+        Path folder = project.resolve("catalogue");
         if (Files.isRegularFile(folder.resolve("dangers.yaml"))) {
-            return CatalogueFiles.fromFolder(folder);
+            return DangerMatrix.of(CatalogueFiles.fromFolder(folder), RuleReader.all(project));
         }
         if (rules != null) {
             throw new BadInput(rules + " has no catalogue/dangers.yaml; run this from the project's own folder, or give --rules DIR.");
         }
-        return CatalogueFiles.compiled();
+        return DangerMatrix.of(CatalogueFiles.compiled(), List.of());
     }
 
     private Map<String, String> entries(Catalogue c) {

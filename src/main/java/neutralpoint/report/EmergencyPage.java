@@ -70,8 +70,13 @@ public final class EmergencyPage {
         return dangers;
     }
 
+    /** What stands with it, by its ids: it may be any of the dangers it tells. */
+    private Set<String> standing() {
+        return emergency.tells(job, traits).stream().map(Emergency.Tells::danger).collect(Collectors.toSet());
+    }
+
     private int length(Danger danger) {
-        return danger.now(job, traits).stream().mapToInt(act -> act.says().length()).sum();
+        return danger.now(job, traits, standing()).stream().mapToInt(act -> act.says().length()).sum();
     }
 
     /** The steps of each danger; what two of them ask for is said in both, for only one of them may be read. */
@@ -82,7 +87,7 @@ public final class EmergencyPage {
                 lines.add(danger.title() + ":");
             }
             int number = 1;
-            for (Danger.Act act : danger.now(job, traits)) {
+            for (Danger.Act act : danger.now(job, traits, standing())) {
                 lines.add(String.format("%3d  %s", number++, act.says()));
             }
         }

@@ -3,6 +3,7 @@ package neutralpoint.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.util.Map;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.document.BadInput;
@@ -102,5 +103,17 @@ class JobCheckTest {
                 "{\n\"findings\": {\"pressure-hot-bar\": 0.8, \"pressure-cold-bar\": 1.2}}")).withMessage(says);
         assertThat(Shared.job("{\"findings\": {\"pressure-cold-bar\": 1.2, \"pressure-hot-bar\": 1.2}}").answers()).hasSize(2);
         assertThat(Shared.job("{\"findings\": {\"pressure-cold-bar\": \"not-checked\", \"pressure-hot-bar\": 0.8}}").answers()).hasSize(2);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aLogOfEmergenciesThatCannotBeReadIsRefusedInOneSentence() {
+        String at = "\"at\": \"2026-11-02T08:00\", ";
+        return Map.of("{" + at + "\"what\": \"steem\"}", "\"steem\" is not a known emergency; did you mean \"steam\"?",
+                "{" + at + "\"over\": \"steam\"}", "\"steam\" is said to be over, but no line before says that it happened.",
+                "{\"at\": \"2026-11-02T08:00\"}", "a line of \"emergencies\" says either \"what\" has happened or what is \"over\".",
+                "{\"at\": \"yesterday\", \"what\": \"steam\"}", "\"yesterday\" is not a date and time such as 2026-11-02T08:00.")
+                .entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> assertThatExceptionOfType(BadInput.class)
+                        .isThrownBy(() -> Shared.job("{\"findings\": {}, \"emergencies\": [" + e.getKey() + "]}"))
+                        .withMessageContaining(e.getValue())));
     }
 }

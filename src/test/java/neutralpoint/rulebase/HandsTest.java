@@ -120,6 +120,8 @@ class HandsTest {
         Job job = read(l.fault()).with("heat-source", new Answer.Several(List.of(l.fuel())))
                 .with("licences-held", new Answer.Several(l.held().equals("none") ? List.of() : List.of(l.held())));
         job = l.cylinder().isEmpty() ? job : job.with("cylinder-style", new Answer.One(l.cylinder()));
+        // A three-port valve does not cut the heat to an unvented cylinder off; that would be a danger and nobody's ordinary work.
+        job = l.fault().equals(COIL) && l.cylinder().equals("unvented") ? job.with("motorised-valves", new Answer.One("two-two-port")) : job;
         return l.provesDead().equals(OPEN) ? job : job.with("competent-to-prove-dead", new Answer.One(l.provesDead()));
     }
 
