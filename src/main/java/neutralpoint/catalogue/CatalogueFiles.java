@@ -201,7 +201,7 @@ public final class CatalogueFiles {
                 refer(when, "without", catalogue.traits());
                 refer(when, "cause", catalogue.causes().keySet());
                 refer(when, "not-for", catalogue.causes().keySet());
-                List.of("found", "unless").forEach(name -> when.find(name).ifPresent(n -> checkAnswers(n.asFields(), catalogue)));
+                List.of("found", "unless").forEach(name -> when.find(name).ifPresent(n -> When.checkNamed(n.asFields(), catalogue)));
             });
         }
         sections.get(CARES).forEach(f -> CareCheck.check(f.asItems(), catalogue));

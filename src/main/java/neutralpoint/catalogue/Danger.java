@@ -15,6 +15,7 @@ import neutralpoint.job.Job;
  * @param means     what it is
  * @param hurts     whom it can hurt, and how
  * @param speed     how fast: at-once, within-hours or in-days
+ * @param houseIsLeft true where everybody leaves the house; what else stands there waits until this is over
  * @param now       what to do now, in order
  * @param never     what must not be done
  * @param who       who must come, or who may put it right
@@ -27,7 +28,7 @@ import neutralpoint.job.Job;
  * @param emergency the word by which it is called up when it happens during the work; empty for none
  * @param ways      every way in which it can be told
  */
-public record Danger(String id, String title, String means, String hurts, String speed, List<Act> now, List<String> never,
+public record Danger(String id, String title, String means, String hurts, String speed, boolean houseIsLeft, List<Act> now, List<String> never,
         String who, List<Clearing> clearing, List<String> answers, String over, List<String> ask, Heat heat, List<String> cautions, Optional<String> emergency, String source,
         List<Way> ways) {
 

@@ -21,11 +21,12 @@ final class DangerReader {
     private DangerReader() {}
 
     static Danger danger(Node node, Map<String, Emergency> emergencies) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "hurts", "speed", "now", "never", "who", "clearing", "answers", "over", "ask",
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "hurts", "speed", "house-is-left", "now", "never", "who", "clearing", "answers", "over", "ask",
                 "heat", "cautions", "emergency", "source", "ways"));
         Node.Fields heat = f.get("heat").asFields().only(Set.of("meanwhile", "sources"));
         return new Danger(CatalogueReader.id(f), f.text("title"), f.text("means"), f.text("hurts"),
-                CatalogueReader.oneOf(f, "speed", SPEEDS), now(f, emergencies), f.texts("never"),
+                CatalogueReader.oneOf(f, "speed", SPEEDS), f.findText("house-is-left").orElse("no").equals("yes"),
+                now(f, emergencies), f.texts("never"),
                 f.text("who"), items(f, "clearing").stream().map(DangerReader::clearing).toList(),
                 f.texts("answers"), f.text("over"), f.texts("ask"),
                 new Danger.Heat(HEAT.get(CatalogueReader.oneOf(heat, "meanwhile", HEAT.keySet())), heat.texts("sources")),

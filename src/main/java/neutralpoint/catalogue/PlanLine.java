@@ -16,7 +16,7 @@ import neutralpoint.job.Job;
  * @param without traits of which the system may have none
  * @param causes  causes of which the cleanse must answer one; empty for any
  * @param notFor  causes of which it may answer none
- * @param house   the answers it hangs on
+ * @param house   the answers and the dangers it hangs on
  * @param hot     true when it speaks of running hot: left out while a danger keeps the heat off
  */
 public record PlanLine(String id, String list, String says, List<String> courses, List<String> methods, List<String> traits,
@@ -35,10 +35,11 @@ public record PlanLine(String id, String list, String says, List<String> courses
      * True when the line belongs to such a house.
      *
      * @param answered the causes that the work answers
+     * @param dangers  ids of the dangers that stand
      * @param heatOff  true while a danger keeps the heat off
      */
-    public boolean fits(Job known, Set<String> systemTraits, Set<String> answered, boolean heatOff) {
+    public boolean fits(Job known, Set<String> systemTraits, Set<String> answered, Set<String> dangers, boolean heatOff) {
         return (causes.isEmpty() || causes.stream().anyMatch(answered::contains)) && notFor.stream().noneMatch(answered::contains)
-                && house.fits(known, systemTraits) && !(hot && heatOff);
+                && house.fits(known, systemTraits, dangers) && !(hot && heatOff);
     }
 }

@@ -78,7 +78,7 @@ public record When(Map<String, List<String>> given, Map<String, List<String>> un
         f.find("unless").ifPresent(n -> checkNamed(n.asFields(), catalogue));
     }
 
-    private static void checkNamed(Node.Fields when, Catalogue catalogue) {
+    static void checkNamed(Node.Fields when, Catalogue catalogue) {
         when.find(TRAIT).ifPresent(n -> CatalogueFiles.refer(when, TRAIT, catalogue.traits()));
         when.find(DANGER).ifPresent(n -> CatalogueFiles.refer(when, DANGER, catalogue.dangers().keySet()));
         Node.Fields findings = Node.noFields(when.where());

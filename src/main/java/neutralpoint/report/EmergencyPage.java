@@ -1,7 +1,6 @@
 package neutralpoint.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -11,7 +10,6 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Closure;
 import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.Emergency;
-import neutralpoint.catalogue.When;
 import neutralpoint.job.Job;
 
 /**
@@ -61,22 +59,15 @@ public final class EmergencyPage {
         return lines;
     }
 
-    /** What any house may have comes first, the shorter way before the longer; then what only a house like this may have. */
+    /** What it may be, the worst first. */
     private List<Danger> dangers() {
-        List<Emergency.Tells> told = emergency.tells(job, traits);
-        List<Danger> dangers = new ArrayList<>(told.stream().filter(t -> t.when().equals(When.ALWAYS)).map(t -> catalogue.danger(t.danger()))
-                .sorted(Comparator.comparingInt(this::length)).toList());
-        told.stream().map(t -> catalogue.danger(t.danger())).filter(d -> !dangers.contains(d)).forEach(dangers::add);
-        return dangers;
+        Set<String> told = standing();
+        return catalogue.dangers().values().stream().filter(d -> told.contains(d.id())).toList();
     }
 
     /** What stands with it, by its ids: it may be any of the dangers it tells. */
     private Set<String> standing() {
         return emergency.tells(job, traits).stream().map(Emergency.Tells::danger).collect(Collectors.toSet());
-    }
-
-    private int length(Danger danger) {
-        return danger.now(job, traits, standing()).stream().mapToInt(act -> act.says().length()).sum();
     }
 
     /** The steps of each danger; what two of them ask for is said in both, for only one of them may be read. */

@@ -2,12 +2,14 @@ package neutralpoint.rulebase;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Danger;
+import neutralpoint.catalogue.When;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.DangerAsks;
 import neutralpoint.rulebase.fact.DangerClears;
@@ -22,12 +24,21 @@ final class Dangers {
     static List<Assessment.StopFound> standing(List<Derived<Stop>> stops, Catalogue catalogue, Job known, Set<String> traits) {
         Map<String, List<Derived<Stop>>> byDanger = stops.stream()
                 .collect(Collectors.groupingBy(s -> s.fact().danger(), TreeMap::new, Collectors.toList()));
-        return catalogue.dangers().values().stream().filter(d -> byDanger.containsKey(d.id())).map(d -> {
+        List<Assessment.StopFound> standing = catalogue.dangers().values().stream().filter(d -> byDanger.containsKey(d.id())).map(d -> {
             List<Derived<Stop>> raised = byDanger.get(d.id());
             Stop stop = raised.stream().map(Derived::fact).filter(Stop::isReferral).findFirst().orElse(raised.get(0).fact());
             return new Assessment.StopFound(d, stop.course(), d.now(known, traits, byDanger.keySet()), d.clearing(known, traits),
                     raised.stream().map(Derived::rule).distinct().toList());
         }).toList();
+        return standing.stream().filter(s -> s.danger().houseIsLeft()).findFirst()
+                .map(left -> standing.stream().map(s -> s.danger().houseIsLeft() ? s : waiting(s, left)).toList()).orElse(standing);
+    }
+
+    /** Nobody goes back into a house that is left, for whatever else stands there. */
+    private static Assessment.StopFound waiting(Assessment.StopFound stop, Assessment.StopFound left) {
+        Danger.Act wait = new Danger.Act("Go back in for nothing else before this is over: " + left.title().toLowerCase(Locale.ROOT) + ".",
+                "Nobody has gone back in.", When.ALWAYS);
+        return new Assessment.StopFound(stop.danger(), stop.course(), List.of(wait), stop.clearing(), stop.rules());
     }
 
     static List<Stands> facts(List<Assessment.StopFound> stops) {

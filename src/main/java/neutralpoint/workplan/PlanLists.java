@@ -23,13 +23,14 @@ public record PlanLists(List<String> bring, List<String> agree, List<String> rec
     /**
      * @param lines   as catalogued; those that fit the job are taken, in their order
      * @param answered the causes that the work answers
+     * @param dangers ids of the dangers that stand
      * @param heatOff true while a danger keeps the heat off: nothing is asked for that wants it on
      */
     public static PlanLists of(Collection<PlanLine> lines, Job known, Scope scope, Quantities quantities, Set<String> answered,
-            boolean heatOff) {
+            Set<String> dangers, boolean heatOff) {
         House house = House.of(known);
         List<PlanLine> fitting = lines.stream().filter(l -> l.fits(scope.course(), scope.method(), scope.traits()))
-                .filter(l -> l.fits(known, scope.traits(), answered, heatOff)).toList();
+                .filter(l -> l.fits(known, scope.traits(), answered, dangers, heatOff)).toList();
         return new PlanLists(list(fitting, "bring", house, quantities), list(fitting, "agree", house, quantities),
                 list(fitting, "record-first", house, quantities), list(fitting, "restore", house, quantities));
     }

@@ -16,6 +16,8 @@ import neutralpoint.workings.SystemLitres;
  * @param toMeasure what to measure, a sentence each, for what is missing or only guessed
  */
 public record Quantities(List<Figure> figures, List<Dump> dumps, List<String> toMeasure) {
+    /** Where work is left to somebody else there is nothing to work out and nothing to measure. */
+    static final Quantities NONE = new Quantities(List.of(), List.of(), List.of());
     /** Fewest radiators that stand for a house; so many without a content are more than any house holds. */
     private static final int FEWEST = 3;
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
@@ -48,12 +49,13 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         // Where nothing is planned, nothing is brought, dosed or drained for it either.
         Scope scope = planned.steps().isEmpty() ? new Scope(NOTHING_DONE, "", traits)
                 : new Scope(planned.draft().course(), used.orElse(""), traits);
-        Quantities quantities = Quantities.of(known, scope);
+        Quantities quantities = scope.course().equals(NOTHING_DONE) ? Quantities.NONE : Quantities.of(known, scope);
+        List<Assessment.StopFound> stops = planned.draft().assessment().stops();
         DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());
         return new WorkPlan(planned.draft().assessment(), planned.draft().course(), used, planned.refusal(), planned.steps(),
                 quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities,
-                answered(planned.draft().assessment()),
-                planned.draft().assessment().stops().stream().anyMatch(s -> s.danger().heat().isOff())),
+                answered(planned.draft().assessment()), stops.stream().map(Assessment.StopFound::id).collect(Collectors.toSet()),
+                stops.stream().anyMatch(s -> s.danger().heat().isOff())),
                 cautions(catalogue, planned.draft().assessment(), used));
     }
 
@@ -77,7 +79,7 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
 
     /** Every figure of the plan, the clock's last. */
     public List<Figure> figures() {
-        return steps.isEmpty() ? List.of() : Stream.concat(quantities.figures().stream(), day.figures().stream()).toList();
+        return steps.isEmpty() || course.equals(NOTHING_DONE) ? List.of() : Stream.concat(quantities.figures().stream(), day.figures().stream()).toList();
     }
 
     /** How long a step takes in this house. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -46,6 +47,7 @@ class CompilePlanListsTest {
                 new Slip("without", s -> s.replaceFirst("without: \\[no-flush", "without: [no-flsh"), "\"no-flsh\" is not a known without; did you mean \"no-flush\"?"),
                 new Slip("found", s -> s.replaceFirst("found: \\{waste-goes-to: \\[septic-tank", "found: {waste-goes-to: [septic-tnk"), "\"septic-tnk\" is not a known answer of waste-goes-to; did you mean \"septic-tank\"?"),
                 new Slip("cause", s -> s.replaceFirst("cause: \\[scale-on-exchanger", "cause: [scale-on-exchange"), "\"scale-on-exchange\" is not a known cause; did you mean \"scale-on-exchanger\"?"),
+                new Slip("danger", s -> s.replaceFirst("found: \\{danger: \\[gas-escape", "found: {danger: [gas-escpe"), "\"gas-escpe\" is not a known danger; did you mean \"gas-escape\"?"),
                 new Slip("source", s -> s.replaceFirst("source: coshh", "source: cosh"), "\"cosh\" is not a known source; did you mean \"coshh\"?"),
                 new Slip("list", s -> s.replaceFirst("list: bring", "list: brng"), "\"brng\" is not a valid \"list\"; did you mean \"bring\"?"),
                 new Slip("condition", s -> s.replaceFirst("when: \\{course", "when: {curse"), "\"curse\" is not a field known here; did you mean \"course\"?"),
@@ -84,19 +86,34 @@ class CompilePlanListsTest {
         assertThat(fits("record-temperatures", drain, true)).isFalse();
     }
 
+    /** Where gas or fumes have driven everybody out nothing is brought, recorded or agreed indoors. */
+    @Test
+    void aLineHangsOnTheDangersThatStand() {
+        for (String line : List.of("bring-notice", "agree-referral", "record-what-was-seen")) {
+            assertThat(under(line, "boiling")).as(line).isTrue();
+            assertThat(under(line, "gas-escape")).as(line).isFalse();
+        }
+        assertThat(under("agree-outside", "carbon-monoxide")).isTrue();
+        assertThat(under("agree-outside", "boiling")).isFalse();
+    }
+
+    private static boolean under(String line, String danger) {
+        return Shared.CATALOGUE.planLines().get(line).fits(Job.begin("referred"), Set.of(), Set.of(), Set.of(danger), true);
+    }
+
     /** A mild cleaner may stay for days; a descaler is an acid, and never does. */
     @Test
     void daysOfCleanerAreNotForADescaler() {
         PlanLine days = Shared.CATALOGUE.planLines().get("agree-days-of-cleaner");
         PlanLine hours = Shared.CATALOGUE.planLines().get("agree-hours-of-descaler");
         Job job = Job.begin("scale");
-        assertThat(days.fits(job, Set.of(), Set.of("scale-on-exchanger"), false)).isFalse();
-        assertThat(hours.fits(job, Set.of(), Set.of("scale-on-exchanger"), false)).isTrue();
-        assertThat(days.fits(job, Set.of(), Set.of("sludge-throughout"), false)).isTrue();
-        assertThat(hours.fits(job, Set.of(), Set.of("sludge-throughout"), false)).isFalse();
+        assertThat(days.fits(job, Set.of(), Set.of("scale-on-exchanger"), Set.of(), false)).isFalse();
+        assertThat(hours.fits(job, Set.of(), Set.of("scale-on-exchanger"), Set.of(), false)).isTrue();
+        assertThat(days.fits(job, Set.of(), Set.of("sludge-throughout"), Set.of(), false)).isTrue();
+        assertThat(hours.fits(job, Set.of(), Set.of("sludge-throughout"), Set.of(), false)).isFalse();
     }
 
     private static boolean fits(String line, Job job, boolean heatOff) {
-        return Shared.CATALOGUE.planLines().get(line).fits(job, Set.of(), Set.of(), heatOff);
+        return Shared.CATALOGUE.planLines().get(line).fits(job, Set.of(), Set.of(), Set.of(), heatOff);
     }
 }

@@ -133,7 +133,24 @@ class PlanUnderAStopTest {
             never("unvented-discharging-hot", "shut (?:its|the) cold supply|cap (?:the|its) discharge|shut its valves"),
             never("cylinder-overheating", "switch (?:it|the immersion heater) on"),
             never("waters-mixed", "pour|dose |let the cleaner|let the inhibitor|put the inhibitor|put the cleaner"),
+            never("chimney-closed", "electric heater|go back in(?! for)|drain (?:the|down)|photograph pump"),
+            never("electric-fault", "at the spur|keep the fuse|refit the fuse"),
+            never("boiler-out-of-control", "run it again|reset it|top (?:it )?up"),
+            never("vent-closed", "run the heating|with a flame|blowlamp"),
+            never("safety-valve-does-not-lift", "run the heating|fill by the loop|vessel's charge"),
+            never("flue-or-flame", "light it again|open its case|run the heating"),
+            never("water-from-boiler-case", "open (?:its|the) case|run the heating"),
+            never("ceiling-bulging", "set a fixed ladder|tie up the float|sheet the carpets|bale the loft"),
+            never("fast-leak", "let the float valve go|fill slowly|fill by"),
+            never("frozen-heating-pipe", "run the heating|with a flame|let the float valve go|fill by"),
             never("asbestos", "brush|scrape the|sweep|vacuum"));
+
+    /** Gas or fumes fill the rooms: everybody is out until the house has been declared safe. */
+    private static final Set<String> LEFT = Set.of("gas-escape", "carbon-monoxide", "chimney-closed");
+
+    /** Stages in which water is opened, driven or let in. */
+    private static final Set<Stage> OPENED = Set.of(Stage.CONNECT, Stage.FILL, Stage.HEAT, Stage.CLEANSE, Stage.DUMP, Stage.RINSE, Stage.REPAIR,
+            Stage.PUT_BACK, Stage.REFILL);
 
     private static Map.Entry<String, Pattern> never(String danger, String words) {
         return Map.entry(danger, Pattern.compile(words, Pattern.CASE_INSENSITIVE));
@@ -210,10 +227,35 @@ class PlanUnderAStopTest {
         theAskedComesFirst(plan, what);
         noHeatBeforeItIsOver(plan, what);
         nothingContradictsANever(plan, what);
+        nothingIsOpenedBeforeItIsSafe(plan, what);
         assertThat(plan.course()).as("%s: course of the assessment and of the plan", what).isEqualTo(a.verdict().course().id());
         if (a.isReferredByStop()) {
             assertThat(plan.steps()).as("%s: handed over", what).anyMatch(s -> s.id().equals("told-in-writing")
                     && a.stops().stream().allMatch(stop -> s.says().contains(stop.danger().who())));
+        }
+    }
+
+    /**
+     * A referral opens nothing; a repair on site opens nothing while the boiler is not dead, though air may be let out and a level
+     * set; in gas or fumes nothing is carried or read.
+     */
+    private static void nothingIsOpenedBeforeItIsSafe(WorkPlan plan, String what) {
+        boolean dead = false;
+        for (PlanStep step : plan.steps()) {
+            dead |= step.id().equals("boiler-dead");
+            if (OPENED.contains(step.stage()) && !isClearing(plan, step)) {
+                assertThat((dead || plan.course().equals("vent-and-balance")) && !plan.course().equals("refer")).as("%s: %s", what, step.id()).isTrue();
+            }
+        }
+        if (plan.course().equals("refer")) {
+            assertThat(plan.figures()).as("%s: figures of nothing", what).isEmpty();
+            assertThat(plan.quantities().toMeasure()).as("%s: nothing to measure", what).isEmpty();
+        }
+        if (plan.assessment().stops().stream().anyMatch(s -> LEFT.contains(s.id()))) {
+            assertThat(Stream.of(plan.lists().bring(), plan.lists().recordFirst(), plan.lists().restore()).flatMap(List::stream))
+                    .as("%s: lists of a house that was left", what).isEmpty();
+            assertThat(plan.steps().stream().filter(s -> s.stage() != Stage.MAKE_SAFE)).as("%s: warmth is elsewhere", what)
+                    .noneMatch(s -> s.says().contains("electric heaters"));
         }
     }
 

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class PlanListsTest {
 
     private static PlanLists lists(Job job, Scope scope) {
-        return PlanLists.of(Shared.CATALOGUE.planLines().values(), job, scope, Quantities.of(job, scope), Set.of(), false);
+        return PlanLists.of(Shared.CATALOGUE.planLines().values(), job, scope, Quantities.of(job, scope), Set.of(), Set.of(), false);
     }
 
     @Test
