@@ -29,7 +29,8 @@ import neutralpoint.rulebase.Assessor;
 /** One call-out at the keyboard, from the first question to the verdict; saved after every answer. */
 public final class Callout {
     private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change", "ask",
-            "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "workplan", "cautions", "verdict", "save", "leave", "help");
+            "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "workplan", "cautions", "verdict", "save", "leave",
+            "help", EmergencyDesk.WORD);
     /** Commands that may be followed by more words. */
     private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "save");
     private static final int LONG_LIST = 8;
@@ -165,6 +166,7 @@ public final class Callout {
             switch (first) {
                 case "" -> screen.say("Type a number or a word, or \"help\".");
                 case "help" -> telling.help();
+                case EmergencyDesk.WORD -> planned = null;
                 case "leave" -> left = true;
                 case "save" -> record.keepAs(rest, job);
                 case "standing" -> telling.standing(assess(job));

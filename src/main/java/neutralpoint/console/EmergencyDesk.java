@@ -47,6 +47,11 @@ final class EmergencyDesk {
         this.clock = clock;
     }
 
+    /** True when what was typed ends an emergency. */
+    static boolean isOver(String typed) {
+        return typed.strip().toLowerCase(Locale.ROOT).startsWith(WORD + " " + OVER);
+    }
+
     /** True for the key and the word, whatever follows it. */
     static boolean isCalled(String typed) {
         return typed.equals(KEY) || typed.split("\\s+", 2)[0].equalsIgnoreCase(WORD);

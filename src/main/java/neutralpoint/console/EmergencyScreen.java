@@ -3,7 +3,10 @@ package neutralpoint.console;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A screen at whose every prompt an emergency can be told; afterwards the very prompt that was left stands there again. */
+/**
+ * A screen at whose every prompt an emergency can be told; afterwards the very prompt that was left stands there again. A prompt
+ * that itself offers the word is told when an emergency is over, and asks what is now to be asked.
+ */
 final class EmergencyScreen implements Screen {
     private final Screen screen;
     private final EmergencyDesk desk;
@@ -19,7 +22,9 @@ final class EmergencyScreen implements Screen {
     @Override
     public String ask(String prompt, List<String> words) {
         List<String> offered = new ArrayList<>(words);
-        offered.add(EmergencyDesk.WORD);
+        if (!offered.contains(EmergencyDesk.WORD)) {
+            offered.add(EmergencyDesk.WORD);
+        }
         while (true) {
             String typed = screen.ask(prompt, offered);
             if (typed == null || !EmergencyDesk.isCalled(typed)) {
@@ -27,6 +32,10 @@ final class EmergencyScreen implements Screen {
             }
             if (!desk.sit(typed)) {
                 return null;
+            }
+            if (words.contains(EmergencyDesk.WORD) && EmergencyDesk.isOver(typed)) {
+                // What is asked hangs on the stop that may be gone now; the conversation itself goes on from there.
+                return EmergencyDesk.WORD;
             }
             if (!asked.isEmpty()) {
                 screen.heading(asked);

@@ -1,5 +1,7 @@
 package neutralpoint.workings;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -32,8 +34,8 @@ public final class Figures {
 
     /** With two decimals at most, and none that say nothing. */
     public static String shown(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value).replaceAll("\\.?0+$", "");
-        return text.equals("-0") ? "0" : text;
+        return Double.isFinite(value) ? BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString()
+                : String.valueOf(value);
     }
 
     /** The pattern with its %s filled in, numbers as {@link #shown}. */

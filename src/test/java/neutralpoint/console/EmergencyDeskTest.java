@@ -81,6 +81,14 @@ class EmergencyDeskTest {
     }
 
     @Test
+    void onceItIsOverTheQuestionsGoOn() {
+        Job stopped = consult("none", "7", "0", "4", "back", "verdict");
+
+        consult(stopped, "emergency over");
+        assertThat(screen.headings()).last().asString().as("a question, and no more a stop").endsWith("?");
+    }
+
+    @Test
     void anEmergencyAtTheFirstQuestionStandsEvenIfTheFirstQuestionIsAnsweredWithNone() {
         Job job = consult("0", "1", "back", "none");
 
