@@ -129,6 +129,7 @@ class AssessManyTest {
     }
 
     /** Another program may write one line and wait for what comes of it before it writes the next. */
+    @SuppressWarnings("try")
     @Test
     @Timeout(60)
     void aLineIsAnsweredWithoutWaitingForMore() throws Exception {

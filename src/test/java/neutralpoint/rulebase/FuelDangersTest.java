@@ -14,7 +14,7 @@ class FuelDangersTest {
     /**
      * The gas emergency service of Great Britain, 0800 111 999: What to do in a gas or carbon monoxide emergency,
      * https://www.rbkc.gov.uk/housing/housing-news/what-do-gas-emergency; that of Northern Ireland, 0800 002 001: from
-     * householders' pages.
+     * one supplier's page, not the network's own.
      */
     @Test
     void mainsGasIsForTheEmergencyServiceOfItsCountry() {
