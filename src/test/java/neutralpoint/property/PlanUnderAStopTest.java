@@ -3,6 +3,7 @@ package neutralpoint.property;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -166,14 +167,17 @@ class PlanUnderAStopTest {
     @Test
     void whatIsDoneFirstIsWhatTheTradeDoesFirst() {
         assertThat(FIRST.keySet()).containsExactlyInAnyOrderElementsOf(WRITTEN.dangers().keySet());
+        List<String> others = new ArrayList<>();
         for (Danger danger : WRITTEN.dangers().values()) {
             for (Danger.Way way : danger.ways()) {
                 Assessment a = Shared.ASSESSOR.assess(new JobCheck(Shared.CATALOGUE).check(JobFile.draft(way.job(), "told")));
-                Assessment.StopFound stop = a.stops().stream().filter(s -> s.id().equals(danger.id())).findFirst().orElseThrow();
-                assertThat(stop.now().get(0).says().toLowerCase(Locale.ROOT)).as("%s told by %s", danger.id(), way.by())
-                        .containsPattern(FIRST.get(danger.id()));
+                String first = a.stops().stream().filter(s -> s.id().equals(danger.id())).findFirst().orElseThrow().now().get(0).says();
+                if (!Pattern.compile(FIRST.get(danger.id())).matcher(first.toLowerCase(Locale.ROOT)).find()) {
+                    others.add(danger.id() + " told by " + way.by() + ": " + first);
+                }
             }
         }
+        assertThat(others).isEmpty();
     }
 
     @TestFactory
