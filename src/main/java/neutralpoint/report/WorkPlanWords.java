@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
+import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Moment;
 import neutralpoint.hydronics.Range;
 import neutralpoint.workplan.Stage;
@@ -20,10 +21,17 @@ final class WorkPlanWords {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** The course with its method; one that is refused is not named as if it were planned. */
+    /**
+     * The course with its method; one that is refused is not named as if it were planned, and the repair that waits for a
+     * look is named after it.
+     */
     static String course(WorkPlan plan, Catalogue catalogue) {
+        Course recommended = plan.assessment().verdict().course();
+        boolean waits = recommended.repairs() && !plan.course().equals(recommended.id()) && !catalogue.course(plan.course()).cleanses();
+        String later = waits
+                ? ", then " + recommended.title().toLowerCase(Locale.ROOT) : "";
         return catalogue.course(plan.course()).title() + (plan.isNothingPlanned() ? " (not planned)"
-                : plan.method().map(m -> ", by " + method(catalogue, m)).orElse(""));
+                : plan.method().map(m -> ", by " + method(catalogue, m)).orElse("")) + later;
     }
 
     static String method(Catalogue catalogue, String method) {

@@ -38,6 +38,8 @@ import neutralpoint.workings.WorkedOut;
 
 /** Judges a job. One assessment is a pure function of the job's answers: a fresh session each time. */
 public final class Assessor {
+    private static final String OPEN_NOTHING = "What is closed and where hangs on the kind of system, and two answers cannot both be right.";
+
     private final RuleBase rules;
     private final Catalogue catalogue;
     private final BiFunction<RuleInfo, Strength, Strength> grading;
@@ -165,7 +167,16 @@ public final class Assessor {
                 .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).filter(t -> !t.chosen().isOnlyALook()).toList();
         List<Assessment.Step> work = new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class))
                 .steps(toDo);
-        return Stream.concat(stops.stream().flatMap(this::clearing), work.stream()).toList();
+        return Stream.of(stops.stream().flatMap(this::clearing), lookingAgain(j.system(), work), work.stream())
+                .flatMap(steps -> steps).toList();
+    }
+
+    /** While two answers cannot both be right, they are looked at again before anything on the wet side is touched. */
+    private static Stream<Assessment.Step> lookingAgain(Assessment.System system, List<Assessment.Step> work) {
+        boolean wet = work.stream().flatMap(s -> s.course().stream()).anyMatch(Course::wet);
+        return system.contradictions().isEmpty() || !wet ? Stream.empty()
+                : Stream.of(new Assessment.Step(Optional.empty(), Optional.empty(), Phase.SAFETY,
+                        String.join(" ", system.contradictions()) + " Open nothing before that.", List.of(OPEN_NOTHING)));
     }
 
     /** What clears a danger comes before all other work, and is the repair of the causes it answers. */
