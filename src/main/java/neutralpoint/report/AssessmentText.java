@@ -2,6 +2,8 @@ package neutralpoint.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import neutralpoint.consult.NextQuestion;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.WeighedEvidence;
@@ -45,10 +47,9 @@ public final class AssessmentText {
         line("System: " + a.arrangement().inWords(), "");
         a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));
         heading("Course: " + a.verdict().course().title());
-        a.verdict().chief().ifPresent(c -> line("For: " + c.cause().title() + " (" + c.status() + ", "
-                + Math.round(c.probability() * 100) + " in 100)", ""));
+        forWhat(a).ifPresent(f -> line("For: " + f, ""));
         a.verdict().because().stream().limit(REASONS).forEach(b -> line("- " + b, "  "));
-        a.verdict().chief().ifPresent(this::evidence);
+        a.verdict().chief().filter(c -> !a.isReferredByStop()).ifPresent(this::evidence);
         readings(a);
         if (!a.worthShowing(0.1).isEmpty()) {
             heading("What stands first");
@@ -69,6 +70,14 @@ public final class AssessmentText {
             heading("Cautions");
             out.append(toMind).append('\n');
         }
+    }
+
+    /** What the course answers: the danger that has it referred, or else the chief cause. */
+    private static Optional<String> forWhat(Assessment a) {
+        return a.isReferredByStop()
+                ? Optional.of(a.stops().stream().filter(Assessment.StopFound::isReferral).map(Assessment.StopFound::title)
+                        .collect(Collectors.joining("; ")))
+                : a.verdict().chief().map(c -> c.cause().title() + " (" + c.status() + ", " + Math.round(c.probability() * 100) + " in 100)");
     }
 
     private void questions(Assessment a, List<NextQuestion> next) {
