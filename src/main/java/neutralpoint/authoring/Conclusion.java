@@ -14,7 +14,7 @@ import neutralpoint.rulebase.fact.Strength;
 /**
  * The one thing a rule inserts.
  *
- * @param call     how it is made, such as Evidence.supports or Bars
+ * @param call     how it is made, such as Evidence.supports or BarsCourse
  * @param ids      the quoted ids it names, in order
  * @param strength the grade, for evidence that weighs
  * @param chained  for each word chained to the call, such as needs, the quoted words it was given

@@ -18,7 +18,7 @@ import neutralpoint.document.Node;
  * @param unusedRedLines options of the first question that no danger names among its ways
  * @param untold         sentences about numbers, lists and sums that no danger uses
  */
-public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> unusedRedLines, List<String> untold) {
+public record DangerMatrix(List<DangerRow> rows, List<String> tellings, List<String> unusedRedLines, List<String> untold) {
     static final String FIRST_QUESTION = "first question";
     static final String ANSWER = "answers";
     static final String READING = "readings";
@@ -26,7 +26,7 @@ public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> u
     private static final String FINDINGS = "findings";
 
     /** A danger with every way in which it is told. */
-    public record Row(Danger danger, List<Told> told) {
+    public record DangerRow(Danger danger, List<Telling> told) {
         long count(String telling) {
             return told.stream().filter(t -> t.telling().equals(telling)).count();
         }
@@ -39,7 +39,7 @@ public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> u
      * @param telling its kind: the first question, answers, readings, or the list of the job file that tells it, such as gauge
      * @param job     what the job file says, as it would be written on one line
      */
-    public record Told(String by, String telling, String job) {}
+    public record Telling(String by, String telling, String job) {}
 
     /**
      * The matrix of a catalogue read from its folder: the compiled one has no ways.
@@ -47,8 +47,8 @@ public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> u
      * @param rules the rules that stand beside it
      */
     public static DangerMatrix of(Catalogue catalogue, List<RuleText> rules) {
-        List<Row> rows = catalogue.dangers().values().stream()
-                .map(d -> new Row(d, d.ways().stream().map(DangerMatrix::told).toList())).toList();
+        List<DangerRow> rows = catalogue.dangers().values().stream()
+                .map(d -> new DangerRow(d, d.ways().stream().map(DangerMatrix::told).toList())).toList();
         Set<String> named = catalogue.dangers().values().stream().flatMap(d -> d.ways().stream())
                 .flatMap(w -> redLines(w.job().asFields()).stream()).collect(Collectors.toSet());
         List<String> unused = catalogue.finding(Catalogue.RED_LINES).optionIds().stream().filter(o -> !named.contains(o)).toList();
@@ -60,15 +60,15 @@ public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> u
         return rows.stream().anyMatch(r -> !r.told().isEmpty());
     }
 
-    private static List<String> tellings(List<Row> rows) {
-        Set<String> lists = rows.stream().flatMap(r -> r.told().stream()).map(Told::telling)
+    private static List<String> tellings(List<DangerRow> rows) {
+        Set<String> lists = rows.stream().flatMap(r -> r.told().stream()).map(Telling::telling)
                 .filter(t -> !IN_FINDINGS.contains(t)).collect(Collectors.toCollection(LinkedHashSet::new));
         return Stream.concat(IN_FINDINGS.stream(), lists.stream()).toList();
     }
 
-    private static Told told(Danger.Way way) {
+    private static Telling told(Danger.Way way) {
         Node.Fields job = way.job().asFields();
-        return new Told(way.by(), telling(job), words(job));
+        return new Telling(way.by(), telling(job), words(job));
     }
 
     private static String telling(Node.Fields job) {
@@ -76,7 +76,7 @@ public record DangerMatrix(List<Row> rows, List<String> tellings, List<String> u
             if (!redLines(job).isEmpty()) {
                 return FIRST_QUESTION;
             }
-            return findings(job).values().stream().anyMatch(Node.Number.class::isInstance) ? READING : ANSWER;
+            return findings(job).values().stream().anyMatch(Node.Numeral.class::isInstance) ? READING : ANSWER;
         });
     }
 

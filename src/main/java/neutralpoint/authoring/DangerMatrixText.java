@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Danger;
-import neutralpoint.report.Wrap;
+import neutralpoint.report.text.Wrap;
 
 /** The matrix of dangers as people read it and as programs do. */
 public final class DangerMatrixText {
@@ -45,18 +45,18 @@ public final class DangerMatrixText {
         out.add("In how many ways each danger is told, the worst first:");
         out.add("");
         out.add(" ".repeat(name) + "heat meanwhile" + matrix.tellings().stream().map(t -> " ".repeat(GAP) + t).collect(Collectors.joining()));
-        for (DangerMatrix.Row row : matrix.rows()) {
+        for (DangerMatrix.DangerRow row : matrix.rows()) {
             out.add(String.format("%-" + name + "s%-14s", row.danger().id(), row.danger().heat().meanwhile().word())
                     + matrix.tellings().stream().map(t -> String.format("%" + (t.length() + GAP) + "s", count(row, t))).collect(Collectors.joining()));
         }
     }
 
-    private static String count(DangerMatrix.Row row, String telling) {
+    private static String count(DangerMatrix.DangerRow row, String telling) {
         long count = row.count(telling);
         return count == 0 ? "-" : Long.toString(count);
     }
 
-    private static void entry(DangerMatrix.Row row, List<String> out) {
+    private static void entry(DangerMatrix.DangerRow row, List<String> out) {
         Danger d = row.danger();
         out.add("");
         out.add(d.id() + ": " + d.title());
@@ -93,7 +93,7 @@ public final class DangerMatrixText {
         return out;
     }
 
-    private static Map<String, Object> json(DangerMatrix.Row row) {
+    private static Map<String, Object> json(DangerMatrix.DangerRow row) {
         Danger d = row.danger();
         Map<String, Object> out = new LinkedHashMap<>();
         out.put("id", d.id());

@@ -10,8 +10,8 @@ import java.util.Random;
 import java.util.function.Function;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
-import neutralpoint.consult.Lookahead;
 import neutralpoint.consult.NextQuestion;
+import neutralpoint.consult.QuestionChooser;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
@@ -27,7 +27,7 @@ public final class QuestionCount {
 
     private final Assessor assessor;
     private final Catalogue catalogue;
-    private final Lookahead lookahead;
+    private final QuestionChooser lookahead;
 
     /** Chooses the question to ask now. */
     private interface Choice extends Function<Assessment, Optional<Finding>> {}
@@ -42,7 +42,7 @@ public final class QuestionCount {
     public QuestionCount(Assessor assessor, Catalogue catalogue) {
         this.assessor = assessor;
         this.catalogue = catalogue;
-        this.lookahead = new Lookahead(assessor, catalogue);
+        this.lookahead = new QuestionChooser(assessor, catalogue);
     }
 
     /** By this tool's own choice, until it has no more to ask. */

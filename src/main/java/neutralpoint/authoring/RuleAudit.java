@@ -132,11 +132,11 @@ public final class RuleAudit {
     }
 
     private String family(RuleText rule) {
-        return RuleIds.findings(rule).stream().findFirst().map(f -> catalogue.finding(f).family()).orElse(rule.id());
+        return ReferenceCheck.findings(rule).stream().findFirst().map(f -> catalogue.finding(f).family()).orElse(rule.id());
     }
 
     private void findings() {
-        Set<String> read = rules.stream().flatMap(r -> RuleIds.findings(r).stream()).collect(Collectors.toSet());
+        Set<String> read = rules.stream().flatMap(r -> ReferenceCheck.findings(r).stream()).collect(Collectors.toSet());
         read.addAll(Workings.TAKES);
         catalogue.competences().values().forEach(c -> read.addAll(c.shownBy().keySet()));
         catalogue.findings().keySet().stream().filter(f -> !read.contains(f))
@@ -149,7 +149,7 @@ public final class RuleAudit {
         catalogue.dangers().values().forEach(d -> sources.add(d.source()));
         catalogue.competences().values().forEach(c -> sources.add(c.source()));
         orphans("source", catalogue.sources().keySet(), sources, "nothing cites it.");
-        Set<String> cautions = ids("Attach"::equals);
+        Set<String> cautions = ids("AttachCaution"::equals);
         catalogue.dangers().values().forEach(d -> cautions.addAll(d.cautions()));
         catalogue.findings().values().forEach(f -> cautions.addAll(f.cautions()));
         catalogue.methods().values().forEach(m -> cautions.addAll(m.cautions()));
@@ -159,11 +159,11 @@ public final class RuleAudit {
         orphans("method", catalogue.methods().keySet(), ids(call -> call.startsWith("Evidence.")), "no rule speaks of it.");
         orphans("danger", catalogue.dangers().keySet(), ids(call -> call.startsWith("Stop.")), "no rule stops for it.");
         orphans("competence", catalogue.competences().keySet(), ids("Needs"::equals), "no rule asks for it.");
-        Set<String> asked = rules.stream().flatMap(r -> r.patterns().stream()).flatMap(p -> RuleIds.kindsOfWork(p).stream()).collect(Collectors.toSet());
+        Set<String> asked = rules.stream().flatMap(r -> r.patterns().stream()).flatMap(p -> ReferenceCheck.kindsOfWork(p).stream()).collect(Collectors.toSet());
         orphans("kind of work", catalogue.workKinds().keySet(), asked, "no rule asks for it.");
         Set<String> done = catalogue.causes().values().stream().flatMap(c -> c.needs().stream()).collect(Collectors.toSet());
         orphans("kind of work", catalogue.workKinds().keySet(), done, "no cause is of it.");
-        orphans("handling", catalogue.handlings().keySet(), ids("Forbids"::equals), "no rule forbids it.");
+        orphans("handling", catalogue.handlings().keySet(), ids("ForbidsHandling"::equals), "no rule forbids it.");
     }
 
     private Set<String> ids(Function<String, Boolean> call) {
@@ -194,7 +194,7 @@ public final class RuleAudit {
         DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
         catalogue.causes().keySet().forEach(graph::addVertex);
         for (RuleText rule : rules) {
-            if (rule.conclusion().call().equals("Before.must")) {
+            if (rule.conclusion().call().equals("ComesBefore.must")) {
                 List<RuleText.Pattern> standings = rule.patterns().stream().filter(p -> p.fact().equals("Standing")).toList();
                 for (String first : causes(standings.get(0))) {
                     for (String then : causes(standings.get(1))) {
@@ -215,8 +215,8 @@ public final class RuleAudit {
 
     /** The causes that one standing of an order rule may be. */
     private List<String> causes(RuleText.Pattern standing) {
-        List<String> named = RuleIds.of(standing, "cause");
-        List<String> phases = RuleIds.of(standing, "phase");
+        List<String> named = ReferenceCheck.of(standing, "cause");
+        List<String> phases = ReferenceCheck.of(standing, "phase");
         return named.isEmpty() ? catalogue.causes().values().stream().filter(c -> phases.contains(c.phase().word()))
                 .map(Cause::id).toList() : named;
     }

@@ -34,6 +34,6 @@ public final class RuleCompiler {
         if (!errors.isEmpty()) {
             throw new BadInput("the rules in " + rules + " do not compile: " + errors.get(0).getText());
         }
-        return RuleBase.of(services.newKieContainer(id).getKieBase(), RuleIds.moves(written), RuleIds.absent(written));
+        return RuleBase.of(services.newKieContainer(id).getKieBase(), ReferenceCheck.moves(written), ReferenceCheck.absent(written));
     }
 }

@@ -111,8 +111,8 @@ public final class RuleReader {
             return new RuleText.Pattern(pattern.getObjectType(), constraints(pattern), absent, where);
         }
         PatternDescr counted = (PatternDescr) ((AndDescr) accumulate.getInput()).getDescrs().get(0);
-        if (!counted.getObjectType().equals("Surveyed")) {
-            throw new BadInput(where, "only Surveyed may be counted, not " + counted.getObjectType() + "; Radiators has a count of its own.");
+        if (!counted.getObjectType().equals("RadiatorSurvey")) {
+            throw new BadInput(where, "only RadiatorSurvey may be counted, not " + counted.getObjectType() + "; Radiators has a count of its own.");
         }
         List<String> constraints = new ArrayList<>(constraints(counted));
         constraints.addAll(constraints(pattern));

@@ -25,22 +25,22 @@ import org.hipparchus.stat.StatUtils;
  * @param unsafe         call-outs with unsafe advice
  */
 public record Score(int callouts, double accepted, double first, double inThree, double reciprocalRank, double brier,
-        List<Band> calibration, double unexplained, long unsafe) {
+        List<ChanceBand> calibration, double unexplained, long unsafe) {
     private static final double[] BANDS = {0, 0.1, 0.3, 0.5, 0.7, 0.9, 1};
 
     /** Causes that were given a chance within a band, and how many of them were so. */
-    public record Band(double from, double to, int causes, double meanChance, double shareTrue) {}
+    public record ChanceBand(double from, double to, int causes, double meanChance, double shareTrue) {}
 
     /** One call-out as it was judged, beside what was expected of it. */
-    public record Judged(CaseStudy expected, Assessment assessment) {}
+    public record JudgedCase(CaseStudy expected, Assessment assessment) {}
 
     private record Chance(double given, boolean so) {}
 
-    public static Score of(List<Judged> judged, Ranking ranking) {
-        List<Judged> withCause = judged.stream().filter(j -> !j.expected().causes().isEmpty()).toList();
+    public static Score of(List<JudgedCase> judged, Ranking ranking) {
+        List<JudgedCase> withCause = judged.stream().filter(j -> !j.expected().causes().isEmpty()).toList();
         double[] ranks = withCause.stream().mapToDouble(j -> j.expected().rank(ranking.causes().apply(j.assessment()))).toArray();
         List<Chance> chances = withCause.stream().flatMap(j -> chances(j).stream()).toList();
-        List<Judged> withCourse = judged.stream().filter(j -> !j.expected().courses().isEmpty()).toList();
+        List<JudgedCase> withCourse = judged.stream().filter(j -> !j.expected().courses().isEmpty()).toList();
         return new Score(judged.size(),
                 share(withCourse, j -> j.expected().courses().contains(ranking.course().apply(j.assessment()))),
                 mean(ranks, r -> r == 1 ? 1 : 0), mean(ranks, r -> r >= 1 && r <= 3 ? 1 : 0), mean(ranks, r -> r == 0 ? 0 : 1 / r),
@@ -48,7 +48,7 @@ public record Score(int callouts, double accepted, double first, double inThree,
                 bands(chances), unexplained(judged), judged.stream().filter(j -> j.expected().isUnsafe(j.assessment())).count());
     }
 
-    private static double share(List<Judged> judged, Predicate<Judged> holds) {
+    private static double share(List<JudgedCase> judged, Predicate<JudgedCase> holds) {
         return judged.isEmpty() ? 0 : (double) judged.stream().filter(holds).count() / judged.size();
     }
 
@@ -57,30 +57,30 @@ public record Score(int callouts, double accepted, double first, double inThree,
         return mapped.length == 0 ? 0 : StatUtils.mean(mapped);
     }
 
-    private static List<Chance> chances(Judged j) {
+    private static List<Chance> chances(JudgedCase j) {
         return j.assessment().causes().stream()
                 .filter(c -> !c.evidence().isEmpty() || j.expected().causes().contains(c.id()))
                 .map(c -> new Chance(c.probability(), j.expected().causes().contains(c.id()))).toList();
     }
 
-    private static List<Band> bands(List<Chance> chances) {
-        List<Band> bands = new ArrayList<>();
+    private static List<ChanceBand> bands(List<Chance> chances) {
+        List<ChanceBand> bands = new ArrayList<>();
         for (int i = 0; i + 1 < BANDS.length; i++) {
             double from = BANDS[i];
             double to = BANDS[i + 1];
             boolean last = i + 2 == BANDS.length;
             List<Chance> here = chances.stream().filter(c -> c.given() >= from && (c.given() < to || last)).toList();
-            bands.add(new Band(from, to, here.size(), here.stream().mapToDouble(Chance::given).average().orElse(0),
+            bands.add(new ChanceBand(from, to, here.size(), here.stream().mapToDouble(Chance::given).average().orElse(0),
                     here.isEmpty() ? 0 : (double) here.stream().filter(Chance::so).count() / here.size()));
         }
         return bands;
     }
 
     /** A finding is telling when it speaks for some cause; explained when one of those is settled, likely or the chief. */
-    private static double unexplained(List<Judged> judged) {
+    private static double unexplained(List<JudgedCase> judged) {
         long telling = 0;
         long explained = 0;
-        for (Judged j : judged) {
+        for (JudgedCase j : judged) {
             Set<String> all = j.assessment().causes().stream().flatMap(c -> speakingFor(c).stream()).collect(Collectors.toSet());
             Set<String> accounted = j.assessment().causes().stream()
                     .filter(c -> c.isActive() || j.assessment().verdict().chief().map(c::equals).orElse(false))

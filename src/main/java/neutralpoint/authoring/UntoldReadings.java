@@ -24,7 +24,7 @@ final class UntoldReadings {
         Set<String> told = jobs.stream().flatMap(j -> j.find("findings").stream()).flatMap(f -> f.asFields().fields().keySet().stream())
                 .collect(Collectors.toSet());
         List<RuleText> stops = rules.stream().filter(r -> r.folder().equals("stop")).toList();
-        Set<String> lookedAt = stops.stream().flatMap(r -> RuleIds.findings(r).stream()).collect(Collectors.toSet());
+        Set<String> lookedAt = stops.stream().flatMap(r -> ReferenceCheck.findings(r).stream()).collect(Collectors.toSet());
         Set<String> limited = limited(stops);
         List<String> says = new ArrayList<>();
         catalogue.findings().values().stream().filter(f -> !f.workedOut()).map(Finding::id).filter(id -> limited.contains(id) && !told.contains(id))
@@ -38,7 +38,7 @@ final class UntoldReadings {
     private static Set<String> limited(List<RuleText> stops) {
         Set<String> limited = new HashSet<>();
         stops.stream().flatMap(r -> r.patterns().stream()).filter(p -> p.fact().equals("Measured"))
-                .forEach(p -> limited.addAll(RuleIds.of(p, "finding")));
+                .forEach(p -> limited.addAll(ReferenceCheck.of(p, "finding")));
         return limited;
     }
 }

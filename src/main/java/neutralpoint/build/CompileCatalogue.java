@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import neutralpoint.authoring.RuleIds;
+import neutralpoint.authoring.ReferenceCheck;
 import neutralpoint.authoring.RuleReader;
 import neutralpoint.authoring.RuleText;
 import neutralpoint.catalogue.Catalogue;
@@ -26,11 +26,11 @@ public final class CompileCatalogue {
         Path out = Path.of(args[1]).resolve("neutralpoint");
         Catalogue catalogue = CatalogueFiles.fromFolder(rules.resolve("catalogue"));
         List<RuleText> written = RuleReader.all(rules);
-        new RuleIds(catalogue).check(written);
+        new ReferenceCheck(catalogue).check(written);
         Files.createDirectories(out);
         Files.writeString(out.resolve("catalogue.json"), Json.line(CatalogueFiles.compile(rules.resolve("catalogue"))));
-        Files.writeString(out.resolve("moves.json"), Json.line(RuleIds.moves(written)));
-        Files.writeString(out.resolve("absent.json"), Json.line(RuleIds.absent(written)));
+        Files.writeString(out.resolve("moves.json"), Json.line(ReferenceCheck.moves(written)));
+        Files.writeString(out.resolve("absent.json"), Json.line(ReferenceCheck.absent(written)));
         Files.writeString(out.resolve("rule-count.txt"), String.valueOf(written.size()));
     }
 }

@@ -14,7 +14,7 @@ import neutralpoint.job.Job;
 public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes,
         Map<String, ArrangementKind> arrangements, Map<String, Course> courses, Map<String, Caution> cautions,
         Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings,
-        Map<String, ArrangementCare> cares, Map<String, PlanLine> planLines, Map<String, Closure> closures,
+        Map<String, ArrangementHandling> cares, Map<String, ChecklistItem> planLines, Map<String, Closure> closures,
         Map<String, Danger> dangers, Map<String, WorkKind> workKinds, Map<String, Competence> competences,
         Map<String, Emergency> emergencies) {
 
@@ -92,7 +92,7 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
     }
 
     /** How the feed, the vent or the sealed side is handled; every system has it, and features that change the handling. */
-    public Optional<ArrangementCare> careOf(String arrangement) {
+    public Optional<ArrangementHandling> handlingOf(String arrangement) {
         return Optional.ofNullable(cares.get(arrangement));
     }
 

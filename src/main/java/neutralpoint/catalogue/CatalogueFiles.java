@@ -89,7 +89,7 @@ public final class CatalogueFiles {
         if (node instanceof Node.Items i) {
             return i.items().stream().map(CatalogueFiles::plain).toList();
         }
-        if (node instanceof Node.Number n) {
+        if (node instanceof Node.Numeral n) {
             return n.value();
         }
         return node instanceof Node.Empty ? "" : node.asText();
@@ -139,8 +139,8 @@ public final class CatalogueFiles {
         Map<String, Source> sources = new LinkedHashMap<>();
         Map<String, Method> methods = new LinkedHashMap<>();
         Map<String, Handling> handlings = new LinkedHashMap<>();
-        Map<String, ArrangementCare> cares = new LinkedHashMap<>();
-        Map<String, PlanLine> planLines = new LinkedHashMap<>();
+        Map<String, ArrangementHandling> cares = new LinkedHashMap<>();
+        Map<String, ChecklistItem> planLines = new LinkedHashMap<>();
         Map<String, Closure> closures = new LinkedHashMap<>();
         Map<String, Emergency> emergencies = new LinkedHashMap<>();
         Map<String, Danger> dangers = new LinkedHashMap<>();
@@ -204,7 +204,7 @@ public final class CatalogueFiles {
                 List.of("found", "unless").forEach(name -> when.find(name).ifPresent(n -> When.checkNamed(n.asFields(), catalogue)));
             });
         }
-        sections.get(CARES).forEach(f -> CareCheck.check(f.asItems(), catalogue));
+        sections.get(CARES).forEach(f -> ArrangementHandlingCheck.check(f.asItems(), catalogue));
     }
 
     private static List<Node.Fields> entries(Map<String, List<Node>> sections, String section) {

@@ -111,18 +111,18 @@ final class CatalogueReader {
         return new Handling(id(f), f.text("title"), f.text("means"));
     }
 
-    static ArrangementCare care(Node node) {
+    static ArrangementHandling care(Node node) {
         Node.Fields f = node.asFields().only(Set.of("for", "isolate", "connect", "fill", "never-close", "level", "put-back",
                 "because", "source"));
-        return new ArrangementCare(f.text("for"), lines(f, "isolate"), lines(f, "connect"), lines(f, "fill"),
+        return new ArrangementHandling(f.text("for"), lines(f, "isolate"), lines(f, "connect"), lines(f, "fill"),
                 lines(f, "never-close"), lines(f, "level"), lines(f, "put-back"), f.text("because"), f.text("source"));
     }
 
-    static PlanLine planLine(Node node) {
+    static ChecklistItem planLine(Node node) {
         Node.Fields f = node.asFields().only(Set.of("id", "list", "says", "when", "source"));
         Node.Fields when = f.find("when").map(Node::asFields).orElse(Node.noFields(f.where()))
                 .only(Set.of("course", "method", "trait", "without", "found", "unless", "heat", "cause", "not-for"));
-        return new PlanLine(id(f), oneOf(f, "list", PlanLine.LISTS), f.text("says"), when.texts("course"), when.texts("method"),
+        return new ChecklistItem(id(f), oneOf(f, "list", ChecklistItem.LISTS), f.text("says"), when.texts("course"), when.texts("method"),
                 when.texts("trait"), when.texts("without"), when.texts("cause"), when.texts("not-for"),
                 new When(When.answers(when, "found"), When.answers(when, "unless")),
                 when.has("heat") && oneOf(when, "heat", Set.of("on")).equals("on"), f.text("source"));

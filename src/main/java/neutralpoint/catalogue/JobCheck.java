@@ -11,10 +11,10 @@ import neutralpoint.document.Node;
 import neutralpoint.document.Where;
 import neutralpoint.job.Answer;
 import neutralpoint.job.EmergencyLog;
-import neutralpoint.job.GivenUnit;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
 import neutralpoint.job.Quantity;
+import neutralpoint.job.UnitConversion;
 
 /** Holds what was answered against the catalogue and types it; refuses with one clear sentence. */
 public final class JobCheck {
@@ -31,7 +31,7 @@ public final class JobCheck {
         return check(JobFile.read(file));
     }
 
-    public Job check(JobFile.Draft draft) {
+    public Job check(JobFile.UncheckedJob draft) {
         Map<String, Answer> answers = new LinkedHashMap<>();
         draft.findings().fields().forEach((id, node) -> {
             Where where = draft.findings().names().get(id);
@@ -110,7 +110,7 @@ public final class JobCheck {
     }
 
     private static Answer reading(Finding finding, Quantity q, Where where) {
-        double converted = GivenUnit.in(finding.unit(), q, finding.id(), where);
+        double converted = UnitConversion.in(finding.unit(), q, finding.id(), where);
         if (converted < finding.lowest() || converted > finding.highest()) {
             throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + Quantity.shown(q.value()) + " "
                     + (q.unit().isEmpty() ? finding.unit() : q.unit())

@@ -66,7 +66,7 @@ public final class StockList {
             findings.names().put(finding, where);
             findings.fields().put(finding, value(catalogue.finding(finding), cell.asText(), where));
         });
-        return check.check(new JobFile.Draft(name.asText(), house.map(Node::asText).orElse(""), List.of(), findings,
+        return check.check(new JobFile.UncheckedJob(name.asText(), house.map(Node::asText).orElse(""), List.of(), findings,
                 Optional.empty(), List.of(), List.of()));
     }
 

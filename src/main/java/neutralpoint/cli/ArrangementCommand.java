@@ -2,9 +2,9 @@ package neutralpoint.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import neutralpoint.console.ArrangementTalk;
+import neutralpoint.console.ArrangementInterview;
 import neutralpoint.console.TerminalScreen;
-import neutralpoint.consult.ArrangementQuestion;
+import neutralpoint.consult.ArrangementQuestionChooser;
 import neutralpoint.report.ArrangementSheet;
 import neutralpoint.rulebase.Assessment;
 import picocli.CommandLine.Command;
@@ -30,17 +30,17 @@ final class ArrangementCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Knowledge knowledge = Knowledge.load();
-        ArrangementQuestion question = new ArrangementQuestion(knowledge.assessor(), knowledge.catalogue());
+        ArrangementQuestionChooser question = new ArrangementQuestionChooser(knowledge.assessor(), knowledge.catalogue());
         if (file != null) {
             return show(knowledge.assessor().assess(knowledge.check().read(file)), knowledge, question, USUAL_WIDTH);
         }
         try (TerminalScreen screen = TerminalScreen.open(plain)) {
-            Assessment a = new ArrangementTalk(screen, knowledge.catalogue(), knowledge.assessor(), question).run();
+            Assessment a = new ArrangementInterview(screen, knowledge.catalogue(), knowledge.assessor(), question).run();
             return show(a, knowledge, question, screen.width());
         }
     }
 
-    private int show(Assessment a, Knowledge knowledge, ArrangementQuestion question, int usualWidth) {
+    private int show(Assessment a, Knowledge knowledge, ArrangementQuestionChooser question, int usualWidth) {
         System.out.println(ArrangementSheet.of(a, knowledge.catalogue(), question.best(a), width == null ? usualWidth : width, plain));
         return a.stops().isEmpty() ? 0 : 1;
     }

@@ -25,8 +25,8 @@ import neutralpoint.job.RadiatorTable;
 import neutralpoint.report.AssessmentJson;
 import neutralpoint.report.AssessmentText;
 import neutralpoint.report.CautionView;
-import neutralpoint.report.Look;
 import neutralpoint.report.SumsText;
+import neutralpoint.report.text.DisplayOptions;
 import neutralpoint.rulebase.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -40,9 +40,9 @@ final class AssessCommand implements Callable<Integer> {
     private static final int WIDTH = 78;
     private static final String STDIN = "standard input";
 
-    private Optional<Look> look = Optional.empty();
+    private Optional<DisplayOptions> look = Optional.empty();
 
-    enum Format { text, json }
+    enum AssessmentFormat { text, json }
 
     @Parameters(arity = "0..*", paramLabel = "FILE", description = "job files, or - for JSON Lines on standard input")
     private List<String> files = List.of();
@@ -51,7 +51,7 @@ final class AssessCommand implements Callable<Integer> {
     private Path stock;
 
     @Option(names = "--format", defaultValue = "text", description = "text or json")
-    private Format format;
+    private AssessmentFormat format;
 
     @Option(names = "--radiators", paramLabel = "SURVEY.csv", description = "a table of radiators to read beside the one job file")
     private Path survey;
@@ -162,17 +162,17 @@ final class AssessCommand implements Callable<Integer> {
 
     private String shown(Knowledge knowledge, Assessment assessment, int most, boolean oneLine) {
         List<NextQuestion> next = most == 0 ? List.of() : knowledge.lookahead().rank(assessment, most);
-        if (format == Format.json) {
+        if (format == AssessmentFormat.json) {
             Object fields = most == 0 ? AssessmentJson.of(assessment) : AssessmentJson.of(assessment, next);
             return oneLine ? Json.line(fields) + "\n" : Json.pretty(fields);
         }
-        Look look = look();
+        DisplayOptions look = look();
         CautionView view = cautions ? CautionView.ALL : CautionView.FROM_FILES;
         return (most == 0 ? AssessmentText.of(assessment, look, view) : AssessmentText.of(assessment, next, look, view)) + System.lineSeparator()
                 + (sums ? "The sums\n" + SumsText.of(assessment, look) + System.lineSeparator() : "");
     }
 
-    private synchronized Look look() {
+    private synchronized DisplayOptions look() {
         look = look.or(() -> Optional.of(TerminalScreen.standardOutput(plain, WIDTH)));
         return look.orElseThrow();
     }

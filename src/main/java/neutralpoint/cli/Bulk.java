@@ -53,7 +53,7 @@ final class Bulk {
     record Item(int line, Supplier<Job> job) {}
 
     /** What came of one job: what is written and counted, or why it cannot be used. */
-    private record Result(int line, String text, Optional<Tally.Line> counted, Optional<BadInput> refused) {}
+    private record Result(int line, String text, Optional<Tally.TalliedHome> counted, Optional<BadInput> refused) {}
 
     /**
      * Judges until there are no more jobs.
@@ -102,7 +102,7 @@ final class Bulk {
     private Result judged(Item item) {
         try {
             Assessment assessment = judge.apply(item.job().get());
-            return new Result(item.line(), shown.apply(assessment), Optional.of(Tally.Line.of(assessment)), Optional.empty());
+            return new Result(item.line(), shown.apply(assessment), Optional.of(Tally.TalliedHome.of(assessment)), Optional.empty());
         } catch (BadInput refused) {
             return new Result(item.line(), "", Optional.empty(), Optional.of(refused));
         }

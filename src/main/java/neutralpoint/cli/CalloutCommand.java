@@ -11,7 +11,7 @@ import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.console.Callout;
 import neutralpoint.console.TerminalScreen;
-import neutralpoint.consult.Lookahead;
+import neutralpoint.consult.QuestionChooser;
 import neutralpoint.document.BadInput;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
@@ -52,13 +52,13 @@ final class CalloutCommand implements Callable<Integer> {
 
     private static Callout.Engine engine(Catalogue catalogue, Job job) {
         Assessor assessor = new Assessor(RuleBase.load(), catalogue);
-        Lookahead lookahead = new Lookahead(assessor, catalogue);
+        QuestionChooser lookahead = new QuestionChooser(assessor, catalogue);
         rehearse(assessor, lookahead, job);
         return new Callout.Engine(assessor, lookahead);
     }
 
     /** Looks ahead once on a guess, so that the first real question comes without a pause. */
-    private static void rehearse(Assessor assessor, Lookahead lookahead, Job job) {
+    private static void rehearse(Assessor assessor, QuestionChooser lookahead, Job job) {
         Job guess = job.with(Catalogue.RED_LINES, new Answer.Several(List.of()))
                 .with(Catalogue.COMPLAINT, new Answer.Several(List.of("all-lukewarm")))
                 .with("heating-filled-by", new Answer.One("loft-tank")).with("hot-water-made-by", new Answer.One("cylinder"));

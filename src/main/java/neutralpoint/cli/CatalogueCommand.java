@@ -26,7 +26,7 @@ final class CatalogueCommand implements Callable<Integer> {
     private Section section;
 
     @Option(names = "--format", defaultValue = "text", description = "text or json")
-    private AssessCommand.Format format;
+    private AssessCommand.AssessmentFormat format;
 
     @Option(names = "--rules", paramLabel = "DIR", description = "dangers: folder of rules (default: rules, where it is)")
     private Path rules;
@@ -37,7 +37,7 @@ final class CatalogueCommand implements Callable<Integer> {
             return dangers();
         }
         Map<String, String> entries = entries(CatalogueFiles.compiled());
-        if (format == AssessCommand.Format.json) {
+        if (format == AssessCommand.AssessmentFormat.json) {
             System.out.print(Json.pretty(entries));
         } else {
             entries.forEach((id, words) -> System.out.println(id + "\n  " + words));
@@ -47,7 +47,7 @@ final class CatalogueCommand implements Callable<Integer> {
 
     private int dangers() {
         DangerMatrix matrix = written();
-        if (format == AssessCommand.Format.json) {
+        if (format == AssessCommand.AssessmentFormat.json) {
             System.out.print(Json.pretty(DangerMatrixText.json(matrix)));
         } else {
             DangerMatrixText.lines(matrix).forEach(System.out::println);

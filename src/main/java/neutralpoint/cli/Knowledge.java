@@ -5,7 +5,7 @@ import java.util.concurrent.CompletionException;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.JobCheck;
-import neutralpoint.consult.Lookahead;
+import neutralpoint.consult.QuestionChooser;
 import neutralpoint.rulebase.Assessor;
 import neutralpoint.rulebase.RuleBase;
 
@@ -42,8 +42,8 @@ final class Knowledge {
         return loaded(assessor);
     }
 
-    Lookahead lookahead() {
-        return new Lookahead(assessor(), catalogue);
+    QuestionChooser lookahead() {
+        return new QuestionChooser(assessor(), catalogue);
     }
 
     private static <T> T loaded(CompletableFuture<T> loading) {

@@ -7,8 +7,8 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.console.TerminalScreen;
-import neutralpoint.consult.Lookahead;
 import neutralpoint.consult.NextQuestion;
+import neutralpoint.consult.QuestionChooser;
 import neutralpoint.document.Json;
 import neutralpoint.job.Job;
 import neutralpoint.report.AssessmentJson;
@@ -43,7 +43,7 @@ final class RehearseCommand implements Callable<Integer> {
         long catalogued = System.nanoTime();
         Assessor assessor = new Assessor(RuleBase.load(), catalogue);
         long ready = System.nanoTime();
-        Lookahead lookahead = new Lookahead(assessor, catalogue);
+        QuestionChooser lookahead = new QuestionChooser(assessor, catalogue);
         Job job = new JobCheck(catalogue).read(file);
         Assessment assessment = assessor.assess(job);
         List<NextQuestion> next = lookahead.rank(assessment, QUESTIONS);

@@ -3,8 +3,8 @@ package neutralpoint.cli;
 import java.util.List;
 import java.util.concurrent.Callable;
 import neutralpoint.authoring.CaseStudy;
-import neutralpoint.authoring.Firings;
 import neutralpoint.authoring.RuleAudit;
+import neutralpoint.authoring.RuleCoverage;
 import neutralpoint.authoring.RuleIndex;
 import neutralpoint.authoring.RuleText;
 import picocli.CommandLine.Command;
@@ -17,17 +17,17 @@ import picocli.CommandLine.Mixin;
         + "It judges with the rules the program was built with: build first."})
 final class RulesCheckCommand implements Callable<Integer> {
     @Mixin
-    private RuleDesk desk;
+    private AuthoringOptions authoring;
 
     @Override
     public Integer call() {
         Knowledge knowledge = Knowledge.load();
-        List<RuleText> rules = desk.rules();
-        List<CaseStudy> cases = desk.cases(knowledge.check());
+        List<RuleText> rules = authoring.rules();
+        List<CaseStudy> cases = authoring.cases(knowledge.check());
         RuleIndex.counts(knowledge.catalogue(), rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
         System.out.printf("%6d cases%n", cases.size());
         List<RuleAudit.Fault> faults = RuleAudit.of(knowledge.catalogue(), rules,
-                Firings.of(cases, knowledge.assessor()).counts(), cases.size());
+                RuleCoverage.of(cases, knowledge.assessor()).counts(), cases.size());
         faults.forEach(f -> System.out.println(f.where() + ": " + f.what()));
         System.out.println(faults.isEmpty() ? "Nothing is wrong." : faults.size() + " to put right.");
         return faults.isEmpty() ? 0 : 2;

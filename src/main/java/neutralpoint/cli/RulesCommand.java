@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "rules", mixinStandardHelpOptions = true, description = "List the rules by subject, and work on them.")
 final class RulesCommand implements Callable<Integer> {
     @Mixin
-    private RuleDesk desk;
+    private AuthoringOptions authoring;
 
     @Parameters(arity = "0..1", paramLabel = "SUBJECT", description = "only this stage or subject, such as stop or pump")
     private String subject;
@@ -31,9 +31,9 @@ final class RulesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<RuleText> rules = desk.rules();
+        List<RuleText> rules = authoring.rules();
         if (subject == null) {
-            RuleIndex.counts(desk.catalogue(), rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
+            RuleIndex.counts(authoring.catalogue(), rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
         }
         Map<String, List<RuleText>> bySubject = rules.stream()
                 .filter(r -> subject == null || r.folder().equals(subject) || r.subject().equals(subject))

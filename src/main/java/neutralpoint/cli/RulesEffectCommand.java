@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import neutralpoint.authoring.CaseStudy;
-import neutralpoint.authoring.Effect;
+import neutralpoint.authoring.ReferenceCheck;
 import neutralpoint.authoring.RuleCompiler;
-import neutralpoint.authoring.RuleIds;
+import neutralpoint.authoring.RuleDiff;
 import neutralpoint.authoring.RuleReader;
 import neutralpoint.authoring.RuleText;
 import neutralpoint.catalogue.Catalogue;
@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
         "Compiles both folders, which takes a minute or two."})
 final class RulesEffectCommand implements Callable<Integer> {
     @Mixin
-    private RuleDesk desk;
+    private AuthoringOptions authoring;
 
     @Option(names = "--against", required = true, paramLabel = "DIR", description = "the rules as they were, such as those of another checkout")
     private Path against;
@@ -32,31 +32,31 @@ final class RulesEffectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Effect.Side before = side(against);
-        Effect.Side now = side(desk.rulesFolder());
-        List<CaseStudy> cases = desk.cases(new JobCheck(now.catalogue()));
-        Effect effect = Effect.of(cases, before, now, questions);
-        section("Gains", effect.moved().stream().filter(Effect.Moved::isGain).toList());
-        section("Losses", effect.moved().stream().filter(Effect.Moved::isLoss).toList());
+        RuleDiff.Side before = side(against);
+        RuleDiff.Side now = side(authoring.rulesFolder());
+        List<CaseStudy> cases = authoring.cases(new JobCheck(now.catalogue()));
+        RuleDiff effect = RuleDiff.of(cases, before, now, questions);
+        section("Gains", effect.moved().stream().filter(RuleDiff.Moved::isGain).toList());
+        section("Losses", effect.moved().stream().filter(RuleDiff.Moved::isLoss).toList());
         section("Other moves", effect.moved().stream().filter(m -> !m.isGain() && !m.isLoss()).toList());
         System.out.printf("%d of %d cases moved: %d gains, %d losses.%n", effect.moved().size(), effect.cases(),
-                effect.moved().stream().filter(Effect.Moved::isGain).count(), effect.moved().stream().filter(Effect.Moved::isLoss).count());
+                effect.moved().stream().filter(RuleDiff.Moved::isGain).count(), effect.moved().stream().filter(RuleDiff.Moved::isLoss).count());
         return 0;
     }
 
-    private static Effect.Side side(Path folder) {
+    private static RuleDiff.Side side(Path folder) {
         Catalogue catalogue = CatalogueFiles.fromFolder(folder.resolve("catalogue"));
         List<RuleText> written = RuleReader.all(folder);
-        new RuleIds(catalogue).check(written);
-        return new Effect.Side(RuleCompiler.compile(folder, written), catalogue);
+        new ReferenceCheck(catalogue).check(written);
+        return new RuleDiff.Side(RuleCompiler.compile(folder, written), catalogue);
     }
 
-    private static void section(String heading, List<Effect.Moved> moved) {
+    private static void section(String heading, List<RuleDiff.Moved> moved) {
         if (moved.isEmpty()) {
             return;
         }
         System.out.println(heading);
-        for (Effect.Moved m : moved) {
+        for (RuleDiff.Moved m : moved) {
             System.out.println("  " + m.id() + ":" + change("course", m.before().course(), m.now().course())
                     + change("first", m.before().first(), m.now().first())
                     + change("place of the true cause", m.before().rank(), m.now().rank())

@@ -11,12 +11,12 @@ import picocli.CommandLine.Mixin;
 @Command(name = "index", mixinStandardHelpOptions = true, description = "Write INDEX.md anew from the rules.")
 final class RulesIndexCommand implements Callable<Integer> {
     @Mixin
-    private RuleDesk desk;
+    private AuthoringOptions authoring;
 
     @Override
     public Integer call() {
-        Path index = desk.rulesFolder().resolve("INDEX.md");
-        SafeFile.write(index, RuleIndex.markdown(desk.catalogue(), desk.rules()));
+        Path index = authoring.rulesFolder().resolve("INDEX.md");
+        SafeFile.write(index, RuleIndex.markdown(authoring.catalogue(), authoring.rules()));
         System.out.println(index + " written.");
         return 0;
     }

@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
         "The sentence and the because are left for you to write; the build refuses the rule until the because is there."})
 final class RulesNewCommand implements Callable<Integer> {
     @Mixin
-    private RuleDesk desk;
+    private AuthoringOptions authoring;
 
     @Parameters(paramLabel = "ID", description = "the rule's id: the sign and what it speaks for, in kebab-case")
     private String id;
@@ -39,7 +39,7 @@ final class RulesNewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path written = Scaffold.write(desk.rulesFolder(), desk.catalogue(), desk.rulesById(),
+        Path written = Scaffold.write(authoring.rulesFolder(), authoring.catalogue(), authoring.rulesById(),
                 new Scaffold.Wanted(id, subject, finding, answer, cause, strength, against));
         System.out.println(id + " begun in " + written + ". Write its sentence, its because and its source, then run: rules index");
         return 0;

@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
         "by this tool's choice, in the order of a visit, and in random order."})
 final class RulesQuestionsCommand implements Callable<Integer> {
     @Mixin
-    private RuleDesk desk;
+    private AuthoringOptions authoring;
 
     @Option(names = "--seeds", defaultValue = "20", description = "random orders tried (default: ${DEFAULT-VALUE})")
     private int seeds;
@@ -33,7 +33,7 @@ final class RulesQuestionsCommand implements Callable<Integer> {
         DescriptiveStatistics random = new DescriptiveStatistics();
         System.out.printf("%-28s %6s %7s %9s %8s%n", "case", "asked", "needed", "by place", "random");
         int reached = 0;
-        List<CaseStudy> all = desk.cases(knowledge.check());
+        List<CaseStudy> all = authoring.cases(knowledge.check());
         List<CaseStudy> cases = IntStream.range(0, all.size()).filter(i -> i % Math.max(1, every) == 0).mapToObj(all::get).toList();
         for (CaseStudy c : cases) {
             QuestionCount.Count own = count.chosen(c.job());

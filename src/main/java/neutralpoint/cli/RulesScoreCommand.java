@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import neutralpoint.authoring.CaseStudy;
 import neutralpoint.authoring.Ranking;
+import neutralpoint.authoring.Robustness;
 import neutralpoint.authoring.Score;
-import neutralpoint.authoring.Trials;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
         description = "Score the rules on cases: as they are, with slips, with weights moved, and beside simpler ways of judging.")
 final class RulesScoreCommand implements Callable<Integer> {
     @Mixin
-    private RuleDesk desk;
+    private AuthoringOptions authoring;
 
     @Option(names = "--seeds", defaultValue = "50", description = "how often all weights are moved (default: ${DEFAULT-VALUE})")
     private int seeds;
@@ -24,9 +24,9 @@ final class RulesScoreCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Knowledge knowledge = Knowledge.load();
-        List<CaseStudy> cases = desk.cases(knowledge.check());
-        Trials trials = new Trials(knowledge.rules(), knowledge.catalogue());
-        List<Score.Judged> asTheyAre = trials.asTheyAre(cases);
+        List<CaseStudy> cases = authoring.cases(knowledge.check());
+        Robustness trials = new Robustness(knowledge.rules(), knowledge.catalogue());
+        List<Score.JudgedCase> asTheyAre = trials.asTheyAre(cases);
         System.out.printf("%-34s %6s %6s %6s %6s %6s %6s %6s %6s%n", "", "judged", "course", "first", "three", "1/rank", "Brier", "unexpl", "unsafe");
         Score own = Score.of(asTheyAre, Ranking.own());
         line("as they are", own);

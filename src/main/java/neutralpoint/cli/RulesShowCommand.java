@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import neutralpoint.authoring.Conclusion;
-import neutralpoint.authoring.Firings;
+import neutralpoint.authoring.RuleCoverage;
 import neutralpoint.authoring.RuleText;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
-import neutralpoint.report.Wrap;
+import neutralpoint.report.text.Wrap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -20,20 +20,20 @@ final class RulesShowCommand implements Callable<Integer> {
     private static final int CASES_SHOWN = 8;
 
     @Mixin
-    private RuleDesk desk;
+    private AuthoringOptions authoring;
 
     @Parameters(paramLabel = "ID", description = "the rule's id")
     private String id;
 
     @Override
     public Integer call() {
-        Map<String, RuleText> rules = desk.rulesById();
+        Map<String, RuleText> rules = authoring.rulesById();
         RuleText rule = rules.get(id);
         if (rule == null) {
             throw new BadInput("\"" + id + "\" is not a known rule" + Nearest.hint(id, rules.keySet()));
         }
         Knowledge knowledge = Knowledge.load();
-        Firings firings = Firings.of(desk.cases(knowledge.check()), knowledge.assessor());
+        RuleCoverage firings = RuleCoverage.of(authoring.cases(knowledge.check()), knowledge.assessor());
         line("", rule.note("says"));
         line("Because: ", rule.note("because"));
         line("Source:  ", knowledge.catalogue().source(rule.note("source")).title());
@@ -66,14 +66,14 @@ final class RulesShowCommand implements Callable<Integer> {
             case "Explains.awayFrom" -> "the sign no longer speaks for " + ids;
             case "Stop.refer" -> "work stops and is referred";
             case "Stop.clearBy" -> "work stops until cleared by " + ids;
-            case "Bars" -> "bars " + c.ids().get(0) + "; instead " + c.ids().get(1);
+            case "BarsCourse" -> "bars " + c.ids().get(0) + "; instead " + c.ids().get(1);
             case "Remedy" -> "is answered by " + ids;
-            case "Attach" -> "the caution " + ids + " is said";
-            case "Forbids" -> "forbids " + ids;
-            case "AlsoDo" -> "a further step in the phase " + ids;
+            case "AttachCaution" -> "the caution " + ids + " is said";
+            case "ForbidsHandling" -> "forbids " + ids;
+            case "ExtraStep" -> "a further step in the phase " + ids;
             case "LeadsTo" -> "the first stands behind the second";
-            case "Covers" -> "cleansing for the first answers the second";
-            case "Before.must", "Before.usually" -> "the first comes before the second";
+            case "AlsoCures" -> "cleansing for the first answers the second";
+            case "ComesBefore.must", "ComesBefore.usually" -> "the first comes before the second";
             default -> "the answers contradict each other";
         };
     }

@@ -13,7 +13,7 @@ import neutralpoint.report.WorkPlanCompare;
 import neutralpoint.report.WorkPlanJson;
 import neutralpoint.report.WorkPlanMarkdown;
 import neutralpoint.report.WorkPlanText;
-import neutralpoint.workplan.OtherSide;
+import neutralpoint.workplan.SystemConversion;
 import neutralpoint.workplan.WorkPlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -25,13 +25,13 @@ import picocli.CommandLine.Parameters;
 final class WorkPlanCommand implements Callable<Integer> {
     private static final int WIDTH = 78;
 
-    enum Format { text, markdown, json }
+    enum PlanFormat { text, markdown, json }
 
     @Parameters(paramLabel = "JOB.json", description = "the job file")
     private Path file;
 
     @Option(names = "--format", defaultValue = "text", description = "text, markdown or json")
-    private Format format;
+    private PlanFormat format;
 
     @Option(names = "--method", description = "plan this method of cleansing instead of the one recommended")
     private String method;
@@ -64,7 +64,7 @@ final class WorkPlanCommand implements Callable<Integer> {
         if (compare.size() != 2) {
             throw new BadInput("--compare takes two names with a comma, such as machine-flush,mains-pressure-flush.");
         }
-        boolean sides = OtherSide.SIDES.containsAll(compare);
+        boolean sides = SystemConversion.SIDES.containsAll(compare);
         if (!sides) {
             compare.forEach(m -> known(m, knowledge.catalogue()));
         }
@@ -75,7 +75,7 @@ final class WorkPlanCommand implements Callable<Integer> {
     }
 
     private static WorkPlan plan(Knowledge knowledge, Job job, String name, boolean side) {
-        return side ? WorkPlan.of(knowledge.assessor(), knowledge.catalogue(), OtherSide.asIf(job, name), Optional.empty())
+        return side ? WorkPlan.of(knowledge.assessor(), knowledge.catalogue(), SystemConversion.asIf(job, name), Optional.empty())
                 : WorkPlan.of(knowledge.assessor(), knowledge.catalogue(), job, Optional.of(name));
     }
 

@@ -12,9 +12,9 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.catalogue.Option;
-import neutralpoint.consult.ArrangementQuestion;
-import neutralpoint.consult.Lookahead;
+import neutralpoint.consult.ArrangementQuestionChooser;
 import neutralpoint.consult.NextQuestion;
+import neutralpoint.consult.QuestionChooser;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Where;
@@ -30,7 +30,7 @@ import neutralpoint.rulebase.Assessor;
 public final class Callout {
     private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change", "ask",
             "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "workplan", "cautions", "verdict", "save", "leave",
-            "help", EmergencyDesk.WORD);
+            "help", EmergencyDialogue.WORD);
     /** Commands that may be followed by more words. */
     private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "save");
     private static final int LONG_LIST = 8;
@@ -41,27 +41,27 @@ public final class Callout {
     private final Catalogue catalogue;
     private final Supplier<Engine> engine;
     private final AnswerWords words;
-    private final Telling telling;
-    private final JobRecord record;
+    private final CalloutViews telling;
+    private final JobSaver record;
     private Job job;
-    private Job planned;
+    private Job questionChosenFor;
     private Optional<Finding> question = Optional.empty();
-    private Job judged;
+    private Job verdictShownFor;
     private boolean left;
     /** The question last shown in full; asking it again after a command needs only its first line. */
-    private String shown = "";
+    private String lastPrompt = "";
     private List<String> announced = List.of();
 
     /** What judges and looks ahead; made on another thread while the first question is read. */
-    public record Engine(Assessor assessor, Lookahead lookahead) {}
+    public record Engine(Assessor assessor, QuestionChooser lookahead) {}
 
     public Callout(Screen screen, Catalogue catalogue, Supplier<Engine> engine, Job job, Path file) {
-        this.record = new JobRecord(screen, file, job);
-        this.screen = new EmergencyScreen(screen, new EmergencyDesk(screen, catalogue, record, LocalDateTime::now));
+        this.record = new JobSaver(screen, file, job);
+        this.screen = new EmergencyScreen(screen, new EmergencyDialogue(screen, catalogue, record, LocalDateTime::now));
         this.catalogue = catalogue;
         this.engine = engine;
         this.words = new AnswerWords(new JobCheck(catalogue));
-        this.telling = new Telling(this.screen, catalogue);
+        this.telling = new CalloutViews(this.screen, catalogue);
         this.job = job;
     }
 
@@ -75,10 +75,10 @@ public final class Callout {
         screen.say("\"0\" or \"emergency\" at any time if something goes wrong.");
         screen.say("This job is kept in " + record.file() + " after every answer.");
         while (!left) {
-            if (job != planned) {
+            if (job != questionChosenFor) {
                 // Looking ahead takes a moment, and what was merely read has changed nothing.
                 question = next();
-                planned = job;
+                questionChosenFor = job;
             }
             if (question.isEmpty()) {
                 end();
@@ -97,9 +97,9 @@ public final class Callout {
 
     /** Nothing more to ask: the verdict, once for each set of answers, and an open prompt. */
     private void end() {
-        if (!job.equals(judged)) {
+        if (!job.equals(verdictShownFor)) {
             verdict();
-            judged = job;
+            verdictShownFor = job;
             screen.say((announced.isEmpty() ? "Nothing left on site would change this."
                     : "A stop stands, so no more is asked.")
                     + " \"workplan\" plans the work; \"change\" and a finding looks at one again; or \"leave\".");
@@ -136,13 +136,13 @@ public final class Callout {
 
     private void ask(Finding finding) {
         screen.heading(finding.ask());
-        if (!shown.equals(finding.id() + job.answer(finding.id()))) {
+        if (!lastPrompt.equals(finding.id() + job.answer(finding.id()))) {
             for (int i = 0; i < finding.options().size(); i++) {
                 screen.say(String.format("%3d  %s", i + 1, finding.options().get(i).say()));
             }
             // A long list scrolls its own question off a small screen, so it is asked again below.
-            screen.say((finding.options().size() > LONG_LIST ? finding.ask() + " " : "") + Telling.hint(finding, job));
-            shown = finding.id() + job.answer(finding.id());
+            screen.say((finding.options().size() > LONG_LIST ? finding.ask() + " " : "") + CalloutViews.hint(finding, job));
+            lastPrompt = finding.id() + job.answer(finding.id());
         }
         List<String> completions = new ArrayList<>(finding.optionIds());
         completions.addAll(COMMANDS);
@@ -166,7 +166,7 @@ public final class Callout {
             switch (first) {
                 case "" -> screen.say("Type a number or a word, or \"help\".");
                 case "help" -> telling.help();
-                case EmergencyDesk.WORD -> planned = null;
+                case EmergencyDialogue.WORD -> questionChosenFor = null;
                 case "leave" -> left = true;
                 case "save" -> record.keepAs(rest, job);
                 case "standing" -> telling.standing(assess(job));
@@ -174,7 +174,7 @@ public final class Callout {
                 case "radiators" -> radiators();
                 case "gauge" -> gauge();
                 case "sums" -> screen.line(SumsText.of(assess(job), screen.look()).stripTrailing());
-                case "arrangement" -> telling.arrangement(assess(job), new ArrangementQuestion(engine.get().assessor(), catalogue));
+                case "arrangement" -> telling.arrangement(assess(job), new ArrangementQuestionChooser(engine.get().assessor(), catalogue));
                 case "workplan" -> telling.workPlan(engine.get().assessor(), job);
                 case "cautions" -> telling.cautions(assess(job));
                 case "reasons" -> telling.reasons(assess(job));
@@ -277,14 +277,14 @@ public final class Callout {
     }
 
     private void radiators() {
-        SurveyDesk desk = new SurveyDesk(screen, record, job);
-        job = desk.sit();
+        RadiatorEditor desk = new RadiatorEditor(screen, record, job);
+        job = desk.run();
         left = desk.isLeft();
     }
 
     private void gauge() {
-        GaugeDesk desk = new GaugeDesk(screen, record, job, LocalDateTime::now);
-        job = desk.sit();
+        GaugeLogEditor desk = new GaugeLogEditor(screen, record, job, LocalDateTime::now);
+        job = desk.run();
         left = desk.isLeft();
     }
 

@@ -9,12 +9,12 @@ import java.util.List;
  */
 final class EmergencyScreen implements Screen {
     private final Screen screen;
-    private final EmergencyDesk desk;
+    private final EmergencyDialogue desk;
     /** What was asked last, to be shown again; nothing once other text has been printed. */
     private String asked = "";
     private String said = "";
 
-    EmergencyScreen(Screen screen, EmergencyDesk desk) {
+    EmergencyScreen(Screen screen, EmergencyDialogue desk) {
         this.screen = screen;
         this.desk = desk;
     }
@@ -22,20 +22,20 @@ final class EmergencyScreen implements Screen {
     @Override
     public String ask(String prompt, List<String> words) {
         List<String> offered = new ArrayList<>(words);
-        if (!offered.contains(EmergencyDesk.WORD)) {
-            offered.add(EmergencyDesk.WORD);
+        if (!offered.contains(EmergencyDialogue.WORD)) {
+            offered.add(EmergencyDialogue.WORD);
         }
         while (true) {
             String typed = screen.ask(prompt, offered);
-            if (typed == null || !EmergencyDesk.isCalled(typed)) {
+            if (typed == null || !EmergencyDialogue.isCalled(typed)) {
                 return typed;
             }
-            if (!desk.sit(typed)) {
+            if (!desk.run(typed)) {
                 return null;
             }
-            if (words.contains(EmergencyDesk.WORD) && EmergencyDesk.isOver(typed)) {
+            if (words.contains(EmergencyDialogue.WORD) && EmergencyDialogue.isOver(typed)) {
                 // What is asked hangs on the stop that may be gone now; the conversation itself goes on from there.
-                return EmergencyDesk.WORD;
+                return EmergencyDialogue.WORD;
             }
             if (!asked.isEmpty()) {
                 screen.heading(asked);

@@ -7,7 +7,7 @@ import neutralpoint.job.EmergencyTold;
 import neutralpoint.job.Job;
 
 /** The job as far as it goes; whoever holds a copy of it takes over from here what went wrong meanwhile. */
-class JobInHand implements EmergencyDesk.Log {
+class JobInHand implements EmergencyDialogue.Log {
     private Job job;
     private Set<String> traits = Set.of();
 

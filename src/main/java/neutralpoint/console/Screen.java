@@ -1,7 +1,7 @@
 package neutralpoint.console;
 
 import java.util.List;
-import neutralpoint.report.Look;
+import neutralpoint.report.text.DisplayOptions;
 
 /** Where a conversation is held: a terminal, a pipe, or a script in a test. */
 public interface Screen extends AutoCloseable {
@@ -30,8 +30,8 @@ public interface Screen extends AutoCloseable {
     boolean colour();
 
     /** How a report is shown here. */
-    default Look look() {
-        return new Look(width() - 1, colour());
+    default DisplayOptions look() {
+        return new DisplayOptions(width() - 1, colour());
     }
 
     @Override

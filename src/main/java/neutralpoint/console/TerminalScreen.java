@@ -3,8 +3,8 @@ package neutralpoint.console;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import neutralpoint.report.Look;
-import neutralpoint.report.Wrap;
+import neutralpoint.report.text.DisplayOptions;
+import neutralpoint.report.text.Wrap;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
@@ -59,14 +59,14 @@ public final class TerminalScreen implements Screen {
      * @param plain no colour in any case
      * @param width columns where it is no terminal, and at most
      */
-    public static Look standardOutput(boolean plain, int width) {
+    public static DisplayOptions standardOutput(boolean plain, int width) {
         if (System.console() == null) {
-            return Look.plain(width);
+            return DisplayOptions.plain(width);
         }
         try (TerminalScreen screen = open(plain)) {
             // With output piped away the terminal found is that of the messages.
             return screen.terminal instanceof TerminalExt system && system.getSystemStream() == SystemStream.Output
-                    ? new Look(Math.min(width, screen.width() - 1), screen.colour) : Look.plain(width);
+                    ? new DisplayOptions(Math.min(width, screen.width() - 1), screen.colour) : DisplayOptions.plain(width);
         }
     }
 

@@ -133,7 +133,7 @@ public final class Documents {
                 case START_ARRAY -> items(where);
                 case VALUE_STRING -> new Node.Text(where, parser.getString());
                 case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                        new Node.Number(where, parser.getDoubleValue(), parser.getString());
+                        new Node.Numeral(where, parser.getDoubleValue(), parser.getString());
                 case VALUE_TRUE -> new Node.Flag(where, true);
                 case VALUE_FALSE -> new Node.Flag(where, false);
                 default -> new Node.Empty(where);

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** A value read from a JSON or YAML file, with the line it stands on. */
-public sealed interface Node permits Node.Text, Node.Number, Node.Flag, Node.Empty, Node.Items, Node.Fields {
+public sealed interface Node permits Node.Text, Node.Numeral, Node.Flag, Node.Empty, Node.Items, Node.Fields {
 
     Where where();
 
@@ -15,7 +15,7 @@ public sealed interface Node permits Node.Text, Node.Number, Node.Flag, Node.Emp
     record Text(Where where, String text) implements Node {}
 
     /** A number, with the digits as they were written. */
-    record Number(Where where, double value, String written) implements Node {}
+    record Numeral(Where where, double value, String written) implements Node {}
 
     /** true or false. */
     record Flag(Where where, boolean value) implements Node {}
@@ -69,7 +69,7 @@ public sealed interface Node permits Node.Text, Node.Number, Node.Flag, Node.Emp
         if (this instanceof Text t) {
             return t.text();
         }
-        if (this instanceof Number n) {
+        if (this instanceof Numeral n) {
             return n.written();
         }
         if (this instanceof Flag f) {
@@ -79,7 +79,7 @@ public sealed interface Node permits Node.Text, Node.Number, Node.Flag, Node.Emp
     }
 
     default double asNumber() {
-        if (this instanceof Number n) {
+        if (this instanceof Numeral n) {
             return n.value();
         }
         throw new BadInput(where(), "a number belongs here, not " + kind() + ".");
@@ -108,7 +108,7 @@ public sealed interface Node permits Node.Text, Node.Number, Node.Flag, Node.Emp
         if (this instanceof Text) {
             return "text";
         }
-        if (this instanceof Number) {
+        if (this instanceof Numeral) {
             return "a number";
         }
         if (this instanceof Flag) {

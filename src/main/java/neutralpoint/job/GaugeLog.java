@@ -20,8 +20,8 @@ public final class GaugeLog {
     /** One reading: its bar and celsius with a unit of their own or without, and its time as in 2026-11-02T08:00. */
     public static GaugeReading reading(Node node) {
         Node.Fields f = node.asFields().only(Set.of("at", "bar", "waterCelsius"));
-        return new GaugeReading(time(f.get("at")), GivenUnit.plausible(f.get("bar"), "bar", "bar", 0, 6),
-                GivenUnit.plausible(f.get("waterCelsius"), "waterCelsius", "celsius", 0, 110));
+        return new GaugeReading(time(f.get("at")), UnitConversion.plausible(f.get("bar"), "bar", "bar", 0, 6),
+                UnitConversion.plausible(f.get("waterCelsius"), "waterCelsius", "celsius", 0, 110));
     }
 
     static LocalDateTime time(Node node) {

@@ -28,19 +28,19 @@ public final class JobFile {
      * @param findings    the findings exactly as written
      * @param emergencies the lines of the log of emergencies exactly as written
      */
-    public record Draft(String id, String house, List<Radiator> radiators, Node.Fields findings, Optional<String> asking,
+    public record UncheckedJob(String id, String house, List<Radiator> radiators, Node.Fields findings, Optional<String> asking,
             List<GaugeReading> gauge, List<Node> emergencies) {}
 
-    public static Draft read(Path file) {
+    public static UncheckedJob read(Path file) {
         return draft(Documents.readJson(file), nameOf(file));
     }
 
     /** Reads a draft from a JSON value; {@code otherwise} is the id of a job that gives none. */
-    public static Draft draft(Node root, String otherwise) {
+    public static UncheckedJob draft(Node root, String otherwise) {
         Node.Fields fields = root.asFields().only(FIELDS);
         Node.Fields findings = fields.find("findings").map(Node::asFields).orElseThrow(() -> new BadInput(
                 fields.where(), "\"findings\" is missing; a job holds {\"findings\": {finding: answer, …}}."));
-        return new Draft(fields.findText("job").orElse(otherwise), fields.findText("house").orElse(""),
+        return new UncheckedJob(fields.findText("job").orElse(otherwise), fields.findText("house").orElse(""),
                 radiators(fields), findings, fields.findText("asking"), GaugeLog.read(fields), EmergencyLog.lines(fields));
     }
 

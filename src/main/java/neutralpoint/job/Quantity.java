@@ -29,7 +29,7 @@ public record Quantity(double value, String unit) {
      * @param wanted the unit it is wanted in, for the message
      */
     public static Quantity of(Node node, String what, String wanted) {
-        if (node instanceof Node.Number n) {
+        if (node instanceof Node.Numeral n) {
             return new Quantity(n.value(), "");
         }
         String written = node instanceof Node.Text t ? t.text().strip() : "";

@@ -15,7 +15,7 @@ import java.util.Set;
  * @param valves       open, part-shut, shut, or unknown
  * @param temperatures surface readings
  */
-public record Radiator(String name, String floor, String leg, OptionalDouble runMetres, Optional<Body> body, String valves,
+public record Radiator(String name, String floor, String leg, OptionalDouble runMetres, Optional<RadiatorSize> body, String valves,
         Temperatures temperatures) {
     private static final String UNKNOWN = "unknown";
     public static final Set<String> FLOORS = Set.of("ground", "first", "second", UNKNOWN);

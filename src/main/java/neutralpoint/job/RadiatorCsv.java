@@ -20,7 +20,7 @@ public final class RadiatorCsv {
     private RadiatorCsv() {}
 
     /** Where a column of the sheet goes, and the unit its heading gives. */
-    private record Target(RadiatorTable.Column column, String unit) {}
+    private record TargetColumn(RadiatorTable.Column column, String unit) {}
 
     /** Reads a file, refusing one that is missing, too large or not UTF-8. */
     public static List<Radiator> read(Path file) {
@@ -32,9 +32,9 @@ public final class RadiatorCsv {
      */
     public static List<Radiator> read(String name, String text) {
         Csv.Table table = Csv.read(name, text);
-        Map<String, Target> targets = new LinkedHashMap<>();
+        Map<String, TargetColumn> targets = new LinkedHashMap<>();
         for (String heading : table.headings()) {
-            Target target = target(heading).orElseThrow(() -> new BadInput(table.where(), "\"" + heading
+            TargetColumn target = target(heading).orElseThrow(() -> new BadInput(table.where(), "\"" + heading
                     + "\" is not a column known here" + Nearest.hint(heading.toLowerCase(Locale.ROOT), titles())));
             if (targets.values().stream().anyMatch(t -> t.column().equals(target.column()))) {
                 throw new BadInput(table.where(), "\"" + heading + "\" is a second column of " + target.column().title() + "; keep one of them.");
@@ -57,10 +57,10 @@ public final class RadiatorCsv {
         return cells.fields().values().stream().anyMatch(cell -> !cell.asText().isBlank());
     }
 
-    private static Node row(Node.Fields cells, Map<String, Target> targets) {
+    private static Node row(Node.Fields cells, Map<String, TargetColumn> targets) {
         Node.Fields row = Node.noFields(cells.where());
         cells.fields().forEach((heading, cell) -> {
-            Target target = targets.get(heading);
+            TargetColumn target = targets.get(heading);
             String text = cell.asText();
             boolean bare = text.matches("[-+]?\\d+([.,]\\d+)?");
             row.fields().put(target.column().field(), bare ? new Node.Text(cell.where(), text + " " + target.unit()) : cell);
@@ -70,17 +70,17 @@ public final class RadiatorCsv {
     }
 
     /** A heading is a column's title or field, with a unit after it or not. */
-    private static Optional<Target> target(String heading) {
+    private static Optional<TargetColumn> target(String heading) {
         String words = heading.toLowerCase(Locale.ROOT).replaceAll("[_()\\[\\]/,]", " ").replaceAll("\\s+", " ").strip();
         return RadiatorTable.COLUMNS.stream().flatMap(c -> target(c, words).stream()).findFirst();
     }
 
-    private static Optional<Target> target(RadiatorTable.Column c, String words) {
+    private static Optional<TargetColumn> target(RadiatorTable.Column c, String words) {
         if (words.equals(c.title()) || words.equals(c.field().toLowerCase(Locale.ROOT))) {
-            return Optional.of(new Target(c, c.unit()));
+            return Optional.of(new TargetColumn(c, c.unit()));
         }
         String unit = words.startsWith(c.title() + " ") ? words.substring(c.title().length() + 1) : "";
-        return Units.convert(0, unit, c.unit()).isPresent() ? Optional.of(new Target(c, unit)) : Optional.empty();
+        return Units.convert(0, unit, c.unit()).isPresent() ? Optional.of(new TargetColumn(c, unit)) : Optional.empty();
     }
 
     private static List<String> titles() {

@@ -85,8 +85,8 @@ public final class RadiatorTable {
     }
 
     /** Type and size are only kept together, so a part of them is asked to be completed rather than passed over. */
-    private static Optional<Body> body(Node.Fields row, String name) {
-        String type = word(row, "type", Body.TYPES);
+    private static Optional<RadiatorSize> body(Node.Fields row, String name) {
+        String type = word(row, "type", RadiatorSize.TYPES);
         OptionalDouble height = number(row, "heightMillimetres");
         OptionalDouble length = number(row, "lengthMillimetres");
         List<String> missing = new ArrayList<>();
@@ -106,7 +106,7 @@ public final class RadiatorTable {
             throw new BadInput(row.where(), name + ": type, height and length are given together; "
                     + String.join(" and ", missing) + (missing.size() == 1 ? " is" : " are") + " missing.");
         }
-        return Optional.of(new Body(type, (int) Math.round(height.getAsDouble()), (int) Math.round(length.getAsDouble())));
+        return Optional.of(new RadiatorSize(type, (int) Math.round(height.getAsDouble()), (int) Math.round(length.getAsDouble())));
     }
 
     private static String word(Node.Fields row, String field, Collection<String> valid) {
@@ -126,7 +126,7 @@ public final class RadiatorTable {
             return OptionalDouble.empty();
         }
         Column c = COLUMNS.stream().filter(x -> x.field().equals(field)).findFirst().orElseThrow();
-        return OptionalDouble.of(GivenUnit.plausible(node.get(), c.title(), c.unit(), c.lowest(), c.highest()));
+        return OptionalDouble.of(UnitConversion.plausible(node.get(), c.title(), c.unit(), c.lowest(), c.highest()));
     }
 
     /** The water in the flow tail is the hottest there is: nothing on the radiator can be hotter. */

@@ -35,14 +35,14 @@ import javax.measure.quantity.Volume;
  */
 public final class Units {
     /** What a unit measures. Units of one kind convert; a metre of pipe and a metre of head do not. */
-    public enum Kind {
+    public enum Dimension {
         TEMPERATURE_DIFFERENCE("a difference of temperature"), TEMPERATURE("a temperature"), PRESSURE("a pressure"),
         LENGTH("a length"), VOLUME("a volume"), FLOW("a flow"), POWER("a power"), CONDUCTIVITY("a conductivity"),
         CONCENTRATION("a concentration"), SHARE("a share");
 
         private final String words;
 
-        Kind(String words) {
+        Dimension(String words) {
             this.words = words;
         }
 
@@ -53,7 +53,7 @@ public final class Units {
     }
 
     /** A unit as it is shown, and the other ways to write it once blanks, capitals and signs are taken off. */
-    private record Written(Kind kind, Unit<?> unit, String shown, List<String> names) {
+    private record Written(Dimension kind, Unit<?> unit, String shown, List<String> names) {
         boolean named(String plain) {
             return plain(shown).equals(plain) || names.contains(plain);
         }
@@ -68,46 +68,46 @@ public final class Units {
 
     /** In this order the first that fits a unit asked for decides its kind: "degrees" asked for are a difference. */
     private static final List<Written> KNOWN = List.of(
-            unit(Kind.TEMPERATURE_DIFFERENCE, KELVIN, "K", "kelvin", "kelvins", "degrees", "degree", "deg"),
-            unit(Kind.TEMPERATURE, CELSIUS, "°C", "celsius", "centigrade", "degc", "degreesc", "degreescelsius",
+            unit(Dimension.TEMPERATURE_DIFFERENCE, KELVIN, "K", "kelvin", "kelvins", "degrees", "degree", "deg"),
+            unit(Dimension.TEMPERATURE, CELSIUS, "°C", "celsius", "centigrade", "degc", "degreesc", "degreescelsius",
                     "degrees", "degree", "deg"),
-            unit(Kind.TEMPERATURE, KELVIN.multiply(5).divide(9).shift(459.67), "°F", "fahrenheit", "degf", "degreesf",
+            unit(Dimension.TEMPERATURE, KELVIN.multiply(5).divide(9).shift(459.67), "°F", "fahrenheit", "degf", "degreesf",
                     "degreesfahrenheit"),
-            unit(Kind.TEMPERATURE_DIFFERENCE, KELVIN, "°C", "celsius", "centigrade", "degc", "degreesc",
+            unit(Dimension.TEMPERATURE_DIFFERENCE, KELVIN, "°C", "celsius", "centigrade", "degc", "degreesc",
                     "degreescelsius"),
-            unit(Kind.TEMPERATURE_DIFFERENCE, FAHRENHEIT_DEGREE, "°F", "fahrenheit", "degf", "degreesf",
+            unit(Dimension.TEMPERATURE_DIFFERENCE, FAHRENHEIT_DEGREE, "°F", "fahrenheit", "degf", "degreesf",
                     "degreesfahrenheit"),
-            unit(Kind.PRESSURE, KILO(PASCAL).multiply(100), "bar", "bars", "barg"),
-            unit(Kind.PRESSURE, HECTO(PASCAL), "mbar", "millibar", "millibars"),
-            unit(Kind.PRESSURE, PASCAL.multiply(6894.757293168), "psi", "psig", "lb/in2", "lbf/in2"),
-            unit(Kind.PRESSURE, KILO(PASCAL), "kPa", "kilopascal", "kilopascals"),
-            unit(Kind.PRESSURE, PASCAL, "Pa", "pascal", "pascals"),
-            unit(Kind.PRESSURE, METRE_HEAD, "m head", "mofhead", "mofwater", "mwater", "mh2o", "metreshead",
+            unit(Dimension.PRESSURE, KILO(PASCAL).multiply(100), "bar", "bars", "barg"),
+            unit(Dimension.PRESSURE, HECTO(PASCAL), "mbar", "millibar", "millibars"),
+            unit(Dimension.PRESSURE, PASCAL.multiply(6894.757293168), "psi", "psig", "lb/in2", "lbf/in2"),
+            unit(Dimension.PRESSURE, KILO(PASCAL), "kPa", "kilopascal", "kilopascals"),
+            unit(Dimension.PRESSURE, PASCAL, "Pa", "pascal", "pascals"),
+            unit(Dimension.PRESSURE, METRE_HEAD, "m head", "mofhead", "mofwater", "mwater", "mh2o", "metreshead",
                     "metresofhead", "metresofwater"),
-            unit(Kind.PRESSURE, METRE_HEAD.multiply(0.3048), "ft head", "ftofhead", "ftofwater", "fthead", "fth2o",
+            unit(Dimension.PRESSURE, METRE_HEAD.multiply(0.3048), "ft head", "ftofhead", "ftofwater", "fthead", "fth2o",
                     "feethead", "feetofhead", "feetofwater"),
-            unit(Kind.LENGTH, METRE, "m", "metre", "metres", "meter", "meters"),
-            unit(Kind.LENGTH, CENTI(METRE), "cm", "centimetre", "centimetres"),
-            unit(Kind.LENGTH, MILLI(METRE), "mm", "millimetre", "millimetres"),
-            unit(Kind.LENGTH, FOOT, "ft", "foot", "feet"),
-            unit(Kind.LENGTH, FOOT.divide(12), "in", "inch", "inches"),
-            unit(Kind.VOLUME, LITRE, "l", "litre", "litres", "liter", "liters"),
-            unit(Kind.VOLUME, CUBIC_METRE, "m3", "cubicmetre", "cubicmetres"),
-            unit(Kind.VOLUME, GALLON, "gal", "gallon", "gallons"),
-            unit(Kind.FLOW, LITRE.divide(MINUTE), "l/min", "litres/minute", "litre/minute", "litres/min", "lpm"),
-            unit(Kind.FLOW, LITRE.divide(SECOND), "l/s", "litres/second", "litre/second", "l/sec"),
-            unit(Kind.FLOW, LITRE.divide(HOUR), "l/h", "l/hr", "litres/hour", "litre/hour"),
-            unit(Kind.FLOW, CUBIC_METRE.divide(HOUR), "m3/h", "m3/hr", "cubicmetres/hour"),
-            unit(Kind.FLOW, GALLON.divide(MINUTE), "gal/min", "gallons/minute", "gallons/min", "gpm"),
-            unit(Kind.POWER, KILO(WATT), "kW", "kilowatt", "kilowatts"),
-            unit(Kind.POWER, WATT, "W", "watt", "watts"),
-            unit(Kind.POWER, WATT.multiply(0.29307107017222), "Btu/h", "btu/hr", "btuh", "btu/hour"),
-            unit(Kind.CONDUCTIVITY, MICRO(SIEMENS).divide(CENTI(METRE)), "µS/cm", "microsiemens/cm"),
-            unit(Kind.CONDUCTIVITY, MILLI(SIEMENS).divide(CENTI(METRE)), "mS/cm", "millisiemens/cm"),
+            unit(Dimension.LENGTH, METRE, "m", "metre", "metres", "meter", "meters"),
+            unit(Dimension.LENGTH, CENTI(METRE), "cm", "centimetre", "centimetres"),
+            unit(Dimension.LENGTH, MILLI(METRE), "mm", "millimetre", "millimetres"),
+            unit(Dimension.LENGTH, FOOT, "ft", "foot", "feet"),
+            unit(Dimension.LENGTH, FOOT.divide(12), "in", "inch", "inches"),
+            unit(Dimension.VOLUME, LITRE, "l", "litre", "litres", "liter", "liters"),
+            unit(Dimension.VOLUME, CUBIC_METRE, "m3", "cubicmetre", "cubicmetres"),
+            unit(Dimension.VOLUME, GALLON, "gal", "gallon", "gallons"),
+            unit(Dimension.FLOW, LITRE.divide(MINUTE), "l/min", "litres/minute", "litre/minute", "litres/min", "lpm"),
+            unit(Dimension.FLOW, LITRE.divide(SECOND), "l/s", "litres/second", "litre/second", "l/sec"),
+            unit(Dimension.FLOW, LITRE.divide(HOUR), "l/h", "l/hr", "litres/hour", "litre/hour"),
+            unit(Dimension.FLOW, CUBIC_METRE.divide(HOUR), "m3/h", "m3/hr", "cubicmetres/hour"),
+            unit(Dimension.FLOW, GALLON.divide(MINUTE), "gal/min", "gallons/minute", "gallons/min", "gpm"),
+            unit(Dimension.POWER, KILO(WATT), "kW", "kilowatt", "kilowatts"),
+            unit(Dimension.POWER, WATT, "W", "watt", "watts"),
+            unit(Dimension.POWER, WATT.multiply(0.29307107017222), "Btu/h", "btu/hr", "btuh", "btu/hour"),
+            unit(Dimension.CONDUCTIVITY, MICRO(SIEMENS).divide(CENTI(METRE)), "µS/cm", "microsiemens/cm"),
+            unit(Dimension.CONDUCTIVITY, MILLI(SIEMENS).divide(CENTI(METRE)), "mS/cm", "millisiemens/cm"),
             // A litre of heating water weighs near enough a kilogram, so a part in a million is a milligram in a litre.
-            unit(Kind.CONCENTRATION, MILLI(GRAM).divide(LITRE), "mg/l", "mg/litre", "milligrams/litre", "ppm"),
-            unit(Kind.CONCENTRATION, GRAM.divide(LITRE), "g/l", "g/litre", "grams/litre"),
-            unit(Kind.SHARE, PERCENT, "%", "percent", "pc"));
+            unit(Dimension.CONCENTRATION, MILLI(GRAM).divide(LITRE), "mg/l", "mg/litre", "milligrams/litre", "ppm"),
+            unit(Dimension.CONCENTRATION, GRAM.divide(LITRE), "g/l", "g/litre", "grams/litre"),
+            unit(Dimension.SHARE, PERCENT, "%", "percent", "pc"));
 
     private Units() {}
 
@@ -138,7 +138,7 @@ public final class Units {
     }
 
     /** What the unit measures; empty if it is unknown. */
-    public static Optional<Kind> kind(String unit) {
+    public static Optional<Dimension> kind(String unit) {
         return first(w -> w.named(plain(unit))).map(Written::kind);
     }
 
@@ -155,7 +155,7 @@ public final class Units {
                 .replaceAll("[°º\\s-]|\\.$", "");
     }
 
-    private static Written unit(Kind kind, Unit<?> unit, String shown, String... names) {
+    private static Written unit(Dimension kind, Unit<?> unit, String shown, String... names) {
         return new Written(kind, unit, shown, List.of(names));
     }
 

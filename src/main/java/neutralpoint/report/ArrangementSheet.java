@@ -8,11 +8,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import neutralpoint.catalogue.ArrangementCare;
+import neutralpoint.catalogue.ArrangementHandling;
 import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.job.Answer;
+import neutralpoint.report.schematic.SchematicFactory;
+import neutralpoint.report.schematic.SystemDrawing;
+import neutralpoint.report.text.DisplayOptions;
+import neutralpoint.report.text.Wrap;
 import neutralpoint.rulebase.Assessment;
 
 /**
@@ -34,20 +38,20 @@ public final class ArrangementSheet {
      *
      * @param lastFirst true where what was done last is undone first
      */
-    private record Topic(String heading, Function<ArrangementCare, List<String>> lines, boolean lastFirst) {}
+    private record Topic(String heading, Function<ArrangementHandling, List<String>> lines, boolean lastFirst) {}
 
     private static final List<Topic> TOPICS = List.of(
-            new Topic("Isolate", ArrangementCare::isolate, false),
-            new Topic("Connect", ArrangementCare::connect, false),
-            new Topic("Fill, and keep it out of the mains", ArrangementCare::fill, false),
-            new Topic("Never close", ArrangementCare::neverClose, false),
-            new Topic("Level or pressure", ArrangementCare::level, false),
-            new Topic("Put back, in this order", ArrangementCare::putBack, true));
+            new Topic("Isolate", ArrangementHandling::isolate, false),
+            new Topic("Connect", ArrangementHandling::connect, false),
+            new Topic("Fill, and keep it out of the mains", ArrangementHandling::fill, false),
+            new Topic("Never close", ArrangementHandling::neverClose, false),
+            new Topic("Level or pressure", ArrangementHandling::level, false),
+            new Topic("Put back, in this order", ArrangementHandling::putBack, true));
 
     private ArrangementSheet(Assessment a, Catalogue catalogue, int width) {
         this.a = a;
         this.catalogue = catalogue;
-        this.width = Math.max(Look.NARROWEST, Math.min(SystemDrawing.WIDEST, width));
+        this.width = Math.max(DisplayOptions.NARROWEST, Math.min(SystemDrawing.WIDEST, width));
     }
 
     /**
@@ -69,13 +73,13 @@ public final class ArrangementSheet {
         if (width < SystemDrawing.NARROWEST) {
             line("The drawing needs " + SystemDrawing.NARROWEST + " columns; turn the screen or widen it to see it.", "");
         } else {
-            out.append(SystemDrawing.of(SketchOf.of(a), width, plain).stripTrailing()).append('\n');
+            out.append(SystemDrawing.of(SchematicFactory.of(a), width, plain).stripTrailing()).append('\n');
         }
     }
 
     private void recognised(Optional<Finding> settling) {
         a.stops().forEach(s -> StopLines.of(s).forEach(l -> out.append(Wrap.keepingIndent(width, l)).append('\n')));
-        Assessment.System system = a.arrangement();
+        Assessment.RecognisedSystem system = a.arrangement();
         line("System: " + system.inWords() + ", " + Math.round(system.share() * 100) + " in 100.", "        ");
         line("Known by: " + catalogue.arrangement(system.id()).knownBy(), "          ");
         system.features().forEach(f -> line("With: " + catalogue.arrangement(f).title(), "      "));
@@ -91,7 +95,7 @@ public final class ArrangementSheet {
     }
 
     private void checks() {
-        List<Check> needed = Check.of(side(a.arrangement().id()));
+        List<RequiredReadings> needed = RequiredReadings.of(side(a.arrangement().id()));
         heading("Checks");
         a.workedOut().forEach(w -> line(String.format("%-4s  %s", w.grade().word(), w.says()), "      "));
         needed.stream().filter(c -> !c.missing(a.known()).isEmpty()).filter(this::isThere).forEach(c -> line("open  " + c.title() + ": measure "
@@ -99,7 +103,7 @@ public final class ArrangementSheet {
     }
 
     /** Nothing is measured at a vessel that was looked for and is not there. */
-    private boolean isThere(Check check) {
+    private boolean isThere(RequiredReadings check) {
         return !check.isOfVessel() || !a.known().answer("pump-and-vessel-place").equals(Optional.of(new Answer.One("pump-no-vessel")));
     }
 
@@ -115,8 +119,8 @@ public final class ArrangementSheet {
         boolean sure = a.arrangement().status().equals("settled") || a.arrangement().status().equals("likely");
         String left = "IF OPEN-VENTED" + (sure && !isSealed ? " (this one)" : "") + ": " + title(open);
         String right = "IF SEALED" + (sure && isSealed ? " (this one)" : "") + ": " + title(sealed);
-        ArrangementCare openCare = catalogue.careOf(open.id()).orElseThrow();
-        ArrangementCare sealedCare = catalogue.careOf(sealed.id()).orElseThrow();
+        ArrangementHandling openCare = catalogue.handlingOf(open.id()).orElseThrow();
+        ArrangementHandling sealedCare = catalogue.handlingOf(sealed.id()).orElseThrow();
         out.append('\n');
         if (width >= TWO_COLUMNS) {
             beside(List.of(left), List.of(right));
@@ -134,7 +138,7 @@ public final class ArrangementSheet {
         line(sealedCare.because(), "");
     }
 
-    private void under(String title, ArrangementCare care, boolean withFeatures) {
+    private void under(String title, ArrangementHandling care, boolean withFeatures) {
         line(title, "");
         TOPICS.forEach(t -> {
             heading(t.heading());
@@ -143,10 +147,10 @@ public final class ArrangementSheet {
     }
 
     /** The lines of a system and, where they apply, of its features. */
-    private List<String> dashed(Topic topic, ArrangementCare care, boolean withFeatures) {
+    private List<String> dashed(Topic topic, ArrangementHandling care, boolean withFeatures) {
         List<String> lines = new ArrayList<>(topic.lines().apply(care));
         if (withFeatures) {
-            a.arrangement().features().forEach(f -> catalogue.careOf(f).ifPresent(c -> lines.addAll(topic.lines().apply(c))));
+            a.arrangement().features().forEach(f -> catalogue.handlingOf(f).ifPresent(c -> lines.addAll(topic.lines().apply(c))));
         }
         if (topic.lastFirst()) {
             Collections.reverse(lines);

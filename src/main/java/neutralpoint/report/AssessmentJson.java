@@ -13,10 +13,10 @@ import neutralpoint.consult.NextQuestion;
 import neutralpoint.job.EmergencyLog;
 import neutralpoint.job.JobFile;
 import neutralpoint.rulebase.Assessment;
-import neutralpoint.rulebase.Paths;
 import neutralpoint.rulebase.RuleInfo;
+import neutralpoint.rulebase.WaterPaths;
 import neutralpoint.rulebase.WeighedEvidence;
-import neutralpoint.workings.WorkedOut;
+import neutralpoint.workings.Calculation;
 
 /** An assessment as JSON fields, in the stable shape described by assessment.schema.json. */
 public final class AssessmentJson {
@@ -44,8 +44,8 @@ public final class AssessmentJson {
         out.put("paths", fields("relief", a.paths().reliefState(), "waters", a.paths().watersState(),
                 "filling", a.paths().filling().isEmpty() ? "known" : "doubtful",
                 "greatestPressureBar", a.paths().limitBar().isPresent() ? a.paths().limitBar().getAsDouble() : null,
-                "looks", a.paths().doubts().stream().map(Paths.Sign::look).distinct().toList()));
-        out.put("workedOut", a.workedOut().stream().map(w -> fields("finding", w.finding().map(WorkedOut.Found::id).orElse(null),
+                "looks", a.paths().doubts().stream().map(WaterPaths.PathSign::look).distinct().toList()));
+        out.put("workedOut", a.workedOut().stream().map(w -> fields("finding", w.finding().map(Calculation.Found::id).orElse(null),
                 "answer", w.finding().map(f -> JobFile.value(f.answer())).orElse(null), "grade", w.grade().word(), "says", w.says(),
                 "sums", w.sums())).toList());
         out.put("causes", a.causes().stream().map(c -> fields("id", c.id(), "title", c.cause().title(),

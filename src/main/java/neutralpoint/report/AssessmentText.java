@@ -5,6 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import neutralpoint.consult.NextQuestion;
+import neutralpoint.report.chart.HeatStrip;
+import neutralpoint.report.text.DisplayOptions;
+import neutralpoint.report.text.Wrap;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.WeighedEvidence;
 
@@ -12,12 +15,12 @@ import neutralpoint.rulebase.WeighedEvidence;
 public final class AssessmentText {
     private static final int REASONS = 3;
 
-    private final Look look;
+    private final DisplayOptions look;
     private final CautionView cautions;
     private final int width;
     private final StringBuilder out = new StringBuilder();
 
-    private AssessmentText(Look look, CautionView cautions) {
+    private AssessmentText(DisplayOptions look, CautionView cautions) {
         this.look = look;
         this.cautions = cautions;
         this.width = look.width();
@@ -26,14 +29,14 @@ public final class AssessmentText {
     /**
      * @param cautions how many of the cautions are shown; those of a stop always are
      */
-    public static String of(Assessment a, Look look, CautionView cautions) {
+    public static String of(Assessment a, DisplayOptions look, CautionView cautions) {
         AssessmentText text = new AssessmentText(look, cautions);
         text.write(a);
         return text.out.toString();
     }
 
     /** The same with the questions to ask next. */
-    public static String of(Assessment a, List<NextQuestion> next, Look look, CautionView cautions) {
+    public static String of(Assessment a, List<NextQuestion> next, DisplayOptions look, CautionView cautions) {
         AssessmentText text = new AssessmentText(look, cautions);
         text.write(a);
         text.questions(a, next);
@@ -59,7 +62,7 @@ public final class AssessmentText {
         if (!a.order().isEmpty()) {
             heading("Order of work");
             int n = 1;
-            for (Assessment.Step s : a.order()) {
+            for (Assessment.WorkStep s : a.order()) {
                 line(n++ + ". " + s.course().map(c -> c.title() + ": ").orElse("") + s.action(), "   ");
                 s.because().forEach(b -> out.append(Wrap.to(width, "   ", "   ", b)).append('\n'));
             }

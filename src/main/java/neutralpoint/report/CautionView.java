@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Moment;
+import neutralpoint.report.text.Wrap;
 import neutralpoint.rulebase.Assessment;
 
 /** How many of an assessment's cautions are shown with it: a few that people will read, or all of them. */

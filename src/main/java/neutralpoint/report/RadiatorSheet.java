@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
 import neutralpoint.job.Temperatures;
+import neutralpoint.report.text.Wrap;
 import neutralpoint.workings.SurveyedRadiator;
 
 /** The table of radiators as text, in degrees Celsius, with what the readings of each say. */

@@ -17,34 +17,34 @@ public final class Tally {
     /** So many homes or courses are named on the screen; the file has them all. */
     private static final int NAMED = 5;
 
-    private final Map<String, Map<Entry, Integer>> counts = new LinkedHashMap<>();
-    private final List<Entry> stopped = new ArrayList<>();
+    private final Map<String, Map<Titled, Integer>> counts = new LinkedHashMap<>();
+    private final List<Titled> stopped = new ArrayList<>();
     private int homes;
     private int refused;
 
     /** Something that is counted. */
-    public record Entry(String id, String title) {}
+    public record Titled(String id, String title) {}
 
     /** What of one assessment is counted, so that the assessment itself need not be kept. */
-    public record Line(String job, List<Entry> dangers, Entry course, Entry chief, Entry arrangement) {
+    public record TalliedHome(String job, List<Titled> dangers, Titled course, Titled chief, Titled arrangement) {
 
-        public static Line of(Assessment a) {
-            return new Line(a.job().id(), a.stops().stream().map(s -> new Entry(s.id(), s.title())).toList(),
-                    new Entry(a.verdict().course().id(), a.verdict().course().title()),
-                    a.verdict().chief().map(c -> new Entry(c.id(), c.cause().title())).orElse(new Entry("", "no cause stands out")),
+        public static TalliedHome of(Assessment a) {
+            return new TalliedHome(a.job().id(), a.stops().stream().map(s -> new Titled(s.id(), s.title())).toList(),
+                    new Titled(a.verdict().course().id(), a.verdict().course().title()),
+                    a.verdict().chief().map(c -> new Titled(c.id(), c.cause().title())).orElse(new Titled("", "no cause stands out")),
                     known(a.arrangement()));
         }
 
-        private static Entry known(Assessment.System system) {
+        private static Titled known(Assessment.RecognisedSystem system) {
             return system.status().equals("settled") || system.status().equals("likely")
-                    ? new Entry(system.id(), system.title()) : new Entry("", "not clear yet");
+                    ? new Titled(system.id(), system.title()) : new Titled("", "not clear yet");
         }
     }
 
-    public void add(Line line) {
+    public void add(TalliedHome line) {
         homes++;
         if (!line.dangers().isEmpty()) {
-            stopped.add(new Entry(line.job(), line.dangers().stream().map(Entry::title).collect(Collectors.joining("; "))));
+            stopped.add(new Titled(line.job(), line.dangers().stream().map(Titled::title).collect(Collectors.joining("; "))));
         }
         line.dangers().forEach(d -> count("danger", d));
         count("course", line.course());
@@ -57,13 +57,13 @@ public final class Tally {
         refused++;
     }
 
-    private void count(String what, Entry entry) {
-        counts.computeIfAbsent(what, w -> new TreeMap<>(Comparator.comparing(Entry::id))).merge(entry, 1, Integer::sum);
+    private void count(String what, Titled entry) {
+        counts.computeIfAbsent(what, w -> new TreeMap<>(Comparator.comparing(Titled::id))).merge(entry, 1, Integer::sum);
     }
 
-    private List<Map.Entry<Entry, Integer>> mostFirst(String what) {
+    private List<Map.Entry<Titled, Integer>> mostFirst(String what) {
         return counts.getOrDefault(what, Map.of()).entrySet().stream()
-                .sorted(Map.Entry.<Entry, Integer>comparingByValue().reversed().thenComparing(e -> e.getKey().id())).toList();
+                .sorted(Map.Entry.<Titled, Integer>comparingByValue().reversed().thenComparing(e -> e.getKey().id())).toList();
     }
 
     /** As a table: the homes where work stops, in the order they were read, then the counts, most first. */

@@ -6,9 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Closure;
-import neutralpoint.workplan.Figure;
+import neutralpoint.report.text.Wrap;
 import neutralpoint.workplan.PlanStep;
 import neutralpoint.workplan.WorkPlan;
+import neutralpoint.workplan.figures.Figure;
 
 /** Two plans of one house beside each other: time, water, what is shut, and why one or the other. */
 public final class WorkPlanCompare {

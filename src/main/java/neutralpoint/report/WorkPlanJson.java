@@ -5,11 +5,11 @@ import static neutralpoint.report.JsonFields.rounded;
 
 import java.util.Map;
 import neutralpoint.catalogue.Closure;
-import neutralpoint.hydronics.Range;
+import neutralpoint.hydronics.Estimate;
 import neutralpoint.workplan.DayPlan;
-import neutralpoint.workplan.Figure;
 import neutralpoint.workplan.PlanStep;
 import neutralpoint.workplan.WorkPlan;
+import neutralpoint.workplan.figures.Figure;
 
 /** A work plan as JSON fields, in the stable shape described by workplan.schema.json. */
 public final class WorkPlanJson {
@@ -52,7 +52,7 @@ public final class WorkPlanJson {
         return fields("stage", s.stage(), "start", s.start(), "finish", s.finish(), "minutes", range(s.minutes()));
     }
 
-    private static Map<String, Object> range(Range r) {
+    private static Map<String, Object> range(Estimate r) {
         return fields("low", rounded(r.low()), "likely", rounded(r.likely()), "high", rounded(r.high()));
     }
 }

@@ -4,10 +4,11 @@ import java.util.List;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Moment;
-import neutralpoint.workplan.Figure;
+import neutralpoint.report.text.Wrap;
 import neutralpoint.workplan.PlanStep;
 import neutralpoint.workplan.Stage;
 import neutralpoint.workplan.WorkPlan;
+import neutralpoint.workplan.figures.Figure;
 
 /** A work plan as plain text: what forbids it first, then what to bring and agree, the steps, and the figures. */
 public final class WorkPlanText {

@@ -8,7 +8,7 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Moment;
-import neutralpoint.hydronics.Range;
+import neutralpoint.hydronics.Estimate;
 import neutralpoint.workplan.Stage;
 import neutralpoint.workplan.WorkPlan;
 
@@ -44,7 +44,7 @@ final class WorkPlanWords {
         return plan.cautions().stream().filter(c -> !carried.contains(c.id()) && (c.moment() == Moment.LEAVING) == leaving).toList();
     }
 
-    static String minutes(Range minutes) {
+    static String minutes(Estimate minutes) {
         return Math.round(minutes.likely()) + " min";
     }
 }

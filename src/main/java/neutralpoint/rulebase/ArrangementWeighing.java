@@ -33,7 +33,7 @@ final class ArrangementWeighing {
         this.family = family;
     }
 
-    Assessment.System weigh(List<Derived<Evidence>> evidence, List<Derived<Contradiction>> contradictions, Map<String, Ledger.Kept> kept) {
+    Assessment.RecognisedSystem weigh(List<Derived<Evidence>> evidence, List<Derived<Contradiction>> contradictions, Map<String, Ledger.Kept> kept) {
         Map<ArrangementKind, Ledger> ledgers = Ledger.each(catalogue.arrangements().values(), ArrangementKind::id,
                 ArrangementKind::priorDecibans, evidence, family, kept);
         Map<ArrangementKind, Double> shares = shares(ledgers);
@@ -44,7 +44,7 @@ final class ArrangementWeighing {
         List<ArrangementKind> features = catalogue.features().stream()
                 .filter(f -> Ledger.probability(ledgers.get(f).decibans()) >= LIKELY || settled(ledgers.get(f))).toList();
         List<String> conflicts = contradictions.stream().map(c -> c.rule().because()).distinct().toList();
-        return new Assessment.System(chief.id(), chief.title(), status(shares.get(chief), conflicts, settled(ledgers.get(chief))),
+        return new Assessment.RecognisedSystem(chief.id(), chief.title(), status(shares.get(chief), conflicts, settled(ledgers.get(chief))),
                 features.stream().map(ArrangementKind::id).toList(), conflicts, shares.get(chief), byId(shares),
                 certain(shares, features), possible(shares, ledgers));
     }

@@ -17,7 +17,7 @@ import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.Evidence;
-import neutralpoint.workings.WorkedOut;
+import neutralpoint.workings.Calculation;
 
 /**
  * Everything concluded from one job. Immutable; every view is made of it.
@@ -28,8 +28,8 @@ import neutralpoint.workings.WorkedOut;
  * @param cleansing how to cleanse, when the course or a step of the order does
  * @param cautions  all that must be said, the worst first
  */
-public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<StopFound> stops, System arrangement, Paths paths,
-        List<CauseStanding> causes, Verdict verdict, Optional<Cleansing> cleansing, List<Step> order, List<Caution> cautions) {
+public record Assessment(Job job, Job known, List<Calculation> workedOut, List<StopFound> stops, RecognisedSystem arrangement, WaterPaths paths,
+        List<CauseStanding> causes, Verdict verdict, Optional<Cleansing> cleansing, List<WorkStep> order, List<Caution> cautions) {
     /** Degrees by which two readings of the same thing may differ. */
     private static final double READING_ERROR = 3;
 
@@ -79,7 +79,7 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
      * @param share          the arrangement's share of probability among all systems
      * @param shares         the same for each system
      */
-    public record System(String id, String title, String status, List<String> features, List<String> contradictions,
+    public record RecognisedSystem(String id, String title, String status, List<String> features, List<String> contradictions,
             double share, Map<String, Double> shares, Set<String> traits, Set<String> possibleTraits) {
 
         /** True when it is settled or likely, and no two answers contradict each other. */
@@ -181,7 +181,7 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
      * @param action  what is done, in one line
      * @param because why it is done, and why in this place
      */
-    public record Step(Optional<Course> course, Optional<Cause> cause, Phase phase, String action, List<String> because) {}
+    public record WorkStep(Optional<Course> course, Optional<Cause> cause, Phase phase, String action, List<String> because) {}
 
     /**
      * How to cleanse this system.
@@ -204,7 +204,7 @@ public record Assessment(Job job, Job known, List<WorkedOut> workedOut, List<Sto
     }
 
     /** Where an answer given by hand and the readings say different things; the answer stands until it is changed. */
-    public List<WorkedOut> disagreements() {
+    public List<Calculation> disagreements() {
         return workedOut.stream().filter(w -> w.finding().map(f -> job.answer(f.id()).map(a -> differs(a, f.answer())).orElse(false))
                 .orElse(false)).toList();
     }

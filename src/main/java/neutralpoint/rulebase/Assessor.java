@@ -15,26 +15,26 @@ import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Job;
-import neutralpoint.rulebase.fact.AlsoDo;
+import neutralpoint.rulebase.fact.AlsoCures;
 import neutralpoint.rulebase.fact.Arrangement;
-import neutralpoint.rulebase.fact.Attach;
-import neutralpoint.rulebase.fact.Bars;
-import neutralpoint.rulebase.fact.Before;
+import neutralpoint.rulebase.fact.AttachCaution;
+import neutralpoint.rulebase.fact.BarsCourse;
+import neutralpoint.rulebase.fact.ComesBefore;
 import neutralpoint.rulebase.fact.Contradiction;
-import neutralpoint.rulebase.fact.Covers;
 import neutralpoint.rulebase.fact.Evidence;
 import neutralpoint.rulebase.fact.Explains;
-import neutralpoint.rulebase.fact.Forbids;
+import neutralpoint.rulebase.fact.ExtraStep;
+import neutralpoint.rulebase.fact.ForbidsHandling;
 import neutralpoint.rulebase.fact.LeadsTo;
 import neutralpoint.rulebase.fact.Likely;
 import neutralpoint.rulebase.fact.Needs;
+import neutralpoint.rulebase.fact.PlannedWork;
 import neutralpoint.rulebase.fact.Remedy;
 import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
 import neutralpoint.rulebase.fact.Stop;
 import neutralpoint.rulebase.fact.Strength;
-import neutralpoint.rulebase.fact.Work;
-import neutralpoint.workings.WorkedOut;
+import neutralpoint.workings.Calculation;
 
 /** Judges a job. One assessment is a pure function of the job's answers: a fresh session each time. */
 public final class Assessor {
@@ -68,16 +68,16 @@ public final class Assessor {
      *
      * @param method the method of cleansing to plan for; when empty, the course recommended is planned
      */
-    public Draft plan(Job job, Optional<String> method) {
+    public DraftPlan plan(Job job, Optional<String> method) {
         try (Session session = rules.open()) {
-            return new Drafting(catalogue, session, assess(job, session)).draft(method);
+            return new PlanDrafter(catalogue, session, assess(job, session)).draft(method);
         }
     }
 
     /** Ids of all rules that conclude something from a job, whichever of the methods open to it is planned. */
     public Set<String> rulesFired(Job job) {
         try (Session session = rules.open()) {
-            new Drafting(catalogue, session, assess(job, session)).tellAll();
+            new PlanDrafter(catalogue, session, assess(job, session)).tellAll();
             return session.rulesFired();
         }
     }
@@ -90,7 +90,7 @@ public final class Assessor {
     }
 
     Outlook outlook(Job job, Session session) {
-        Judged judged = judge(job, session);
+        Weighed judged = judge(job, session);
         return new Outlook(job, judged.system(), judged.causes(), judged.verdict().course());
     }
 
@@ -102,42 +102,42 @@ public final class Assessor {
     }
 
     /** All that is concluded up to the one course. */
-    private record Judged(Job known, List<WorkedOut> workedOut, Assessment.System system, Paths paths, List<Assessment.CauseStanding> causes,
-            ChiefCause chief, MethodChoice methods, CourseChoice choice, List<Assessment.StopFound> stops, Assessment.Verdict verdict) {}
+    private record Weighed(Job known, List<Calculation> workedOut, Assessment.RecognisedSystem system, WaterPaths paths, List<Assessment.CauseStanding> causes,
+            LeadingCause chief, MethodChoice methods, CourseChoice choice, List<Assessment.StopFound> stops, Assessment.Verdict verdict) {}
 
-    private Judged judge(Job job, Session session) {
+    private Weighed judge(Job job, Session session) {
         UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
-        List<WorkedOut> workedOut = Survey.workOut(job, session);
+        List<Calculation> workedOut = Survey.workOut(job, session);
         Job known = Emergencies.told(Survey.complete(job, workedOut), catalogue);
-        session.tell(Facts.of(known, catalogue));
-        Assessment.System system = new ArrangementWeighing(catalogue, family)
+        session.insertAndFire(Facts.of(known, catalogue));
+        Assessment.RecognisedSystem system = new ArrangementWeighing(catalogue, family)
                 .weigh(evidence(session, "arrangement"), session.all(Contradiction.class), session.ledgers("arrangement"));
-        session.tell(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
-        Paths paths = Paths.of(session);
-        session.tell(paths.facts());
+        session.insertAndFire(List.of(new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits())));
+        WaterPaths paths = WaterPaths.of(session);
+        session.insertAndFire(paths.facts());
 
         List<Assessment.CauseStanding> ranked = causes(session, system, family);
-        session.tell(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
-        ChiefCause chief = ChiefCause.of(known, ranked, session.all(LeadsTo.class));
+        session.insertAndFire(ranked.stream().filter(Assessment.CauseStanding::isActive).map(c -> new Likely(c.id())).toList());
+        LeadingCause chief = LeadingCause.of(known, ranked, session.all(LeadsTo.class));
         List<Assessment.CauseStanding> causes = chief.first(ranked);
-        session.tell(causes.stream().filter(c -> c.isPossible() || chief.is(c)).map(c -> standing(c, chief.is(c))).toList());
+        session.insertAndFire(causes.stream().filter(c -> c.isPossible() || chief.is(c)).map(c -> standing(c, chief.is(c))).toList());
 
-        MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(Forbids.class), family,
+        MethodChoice methods = new MethodChoice(catalogue, evidence(session, "method"), session.all(ForbidsHandling.class), family,
                 session.ledgers("method"));
-        CourseChoice choice = new CourseChoice(catalogue, system, paths, methods, session.all(Remedy.class), session.all(Bars.class),
-                new Hands(catalogue, known, session.all(Needs.class)));
-        List<Assessment.StopFound> stops = Dangers.standing(session.all(Stop.class), catalogue, known, system.traits());
-        return new Judged(known, workedOut, system, paths, causes, chief, methods, choice, stops,
+        CourseChoice choice = new CourseChoice(catalogue, system, paths, methods, session.all(Remedy.class), session.all(BarsCourse.class),
+                new CompetenceCheck(catalogue, known, session.all(Needs.class)));
+        List<Assessment.StopFound> stops = StandingDangers.standing(session.all(Stop.class), catalogue, known, system.traits());
+        return new Weighed(known, workedOut, system, paths, causes, chief, methods, choice, stops,
                 choice.verdict(stops, chief, disputes(causes)));
     }
 
     private Assessment assess(Job job, Session session) {
-        Judged j = judge(job, session);
-        session.tell(Dangers.facts(j.stops()));
-        List<Assessment.Step> order = order(session, j);
-        session.tell(work(j.verdict(), order));
+        Weighed j = judge(job, session);
+        session.insertAndFire(StandingDangers.facts(j.stops()));
+        List<Assessment.WorkStep> order = order(session, j);
+        session.insertAndFire(work(j.verdict(), order));
         if (!order.isEmpty()) {
-            order = WorkOrder.withAlsoDo(order, session.all(AlsoDo.class));
+            order = WorkOrder.withAlsoDo(order, session.all(ExtraStep.class));
         }
         Optional<Assessment.Cleansing> cleansing = cleansing(j.methods(), j.verdict(), order);
         return new Assessment(job, j.known(), j.workedOut(), j.stops(), j.system(), j.paths(), j.causes(), j.verdict(), cleansing, order,
@@ -145,16 +145,16 @@ public final class Assessor {
     }
 
     /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
-    private List<Assessment.CauseStanding> causes(Session session, Assessment.System system, UnaryOperator<String> family) {
+    private List<Assessment.CauseStanding> causes(Session session, Assessment.RecognisedSystem system, UnaryOperator<String> family) {
         List<Derived<Evidence>> evidence = evidence(session, "evidence");
         List<Assessment.CauseStanding> first = CauseWeighing.weigh(catalogue, system, evidence, family, session.ledgers("evidence"));
-        session.tell(first.stream().filter(Assessment.CauseStanding::isSettled).map(c -> new Settled(c.id())).toList());
+        session.insertAndFire(first.stream().filter(Assessment.CauseStanding::isSettled).map(c -> new Settled(c.id())).toList());
         List<Derived<Explains>> explains = session.all(Explains.class);
         return explains.isEmpty() ? first
-                : CauseWeighing.again(first, system, evidence, family, Explained.of(explains));
+                : CauseWeighing.again(first, system, evidence, family, ExplainingAway.of(explains));
     }
 
-    private List<Assessment.Step> order(Session session, Judged j) {
+    private List<Assessment.WorkStep> order(Session session, Weighed j) {
         List<Assessment.StopFound> stops = j.stops();
         if (stops.stream().anyMatch(Assessment.StopFound::isReferral)) {
             // Nothing is to be done here until somebody else has made it safe.
@@ -165,29 +165,29 @@ public final class Assessor {
                 .map(c -> new WorkOrder.ToDo(c, j.choice().choose(c)))
                 .filter(t -> j.stops().stream().noneMatch(s -> s.danger().answers().contains(t.standing().id())))
                 .filter(t -> stops.isEmpty() || !t.chosen().course().cleanses()).filter(t -> !t.chosen().isOnlyALook()).toList();
-        List<Assessment.Step> work = new WorkOrder(session.all(Before.class), session.all(LeadsTo.class), session.all(Covers.class))
+        List<Assessment.WorkStep> work = new WorkOrder(session.all(ComesBefore.class), session.all(LeadsTo.class), session.all(AlsoCures.class))
                 .steps(toDo);
         return Stream.of(stops.stream().flatMap(this::clearing), lookingAgain(j.system(), work), work.stream())
                 .flatMap(steps -> steps).toList();
     }
 
     /** While two answers cannot both be right, they are looked at again before anything on the wet side is touched. */
-    private static Stream<Assessment.Step> lookingAgain(Assessment.System system, List<Assessment.Step> work) {
+    private static Stream<Assessment.WorkStep> lookingAgain(Assessment.RecognisedSystem system, List<Assessment.WorkStep> work) {
         boolean wet = work.stream().flatMap(s -> s.course().stream()).anyMatch(Course::wet);
         return system.contradictions().isEmpty() || !wet ? Stream.empty()
-                : Stream.of(new Assessment.Step(Optional.empty(), Optional.empty(), Phase.SAFETY,
+                : Stream.of(new Assessment.WorkStep(Optional.empty(), Optional.empty(), Phase.SAFETY,
                         String.join(" ", system.contradictions()) + " Open nothing before that.", List.of(OPEN_NOTHING)));
     }
 
     /** What clears a danger comes before all other work, and is the repair of the causes it answers. */
-    private Stream<Assessment.Step> clearing(Assessment.StopFound stop) {
-        return stop.clearing().stream().map(c -> new Assessment.Step(Optional.of(catalogue.course(stop.course())), Optional.empty(),
+    private Stream<Assessment.WorkStep> clearing(Assessment.StopFound stop) {
+        return stop.clearing().stream().map(c -> new Assessment.WorkStep(Optional.of(catalogue.course(stop.course())), Optional.empty(),
                 Phase.SAFETY, c.says(), List.of(stop.because())));
     }
 
     /** How to carry out the course, or else the first step of the order that cleanses. */
     private static Optional<Assessment.Cleansing> cleansing(MethodChoice methods, Assessment.Verdict verdict,
-            List<Assessment.Step> order) {
+            List<Assessment.WorkStep> order) {
         return Stream.concat(Stream.of(verdict.course()), order.stream().flatMap(s -> s.course().stream()))
                 .filter(Course::cleanses).findFirst().flatMap(methods::of);
     }
@@ -219,14 +219,14 @@ public final class Assessor {
         return new Standing(c.id(), c.status(), c.probability(), chief, c.cause().course(), c.cause().phase().word(), c.cause().needs());
     }
 
-    private static List<Work> work(Assessment.Verdict verdict, List<Assessment.Step> order) {
-        List<Work> work = new ArrayList<>();
+    private static List<PlannedWork> work(Assessment.Verdict verdict, List<Assessment.WorkStep> order) {
+        List<PlannedWork> work = new ArrayList<>();
         String chief = verdict.chief().map(Assessment.CauseStanding::id).orElse("");
-        work.add(new Work(verdict.course().id(), chief, verdict.chief().map(c -> c.cause().phase().word()).orElse(""), true));
-        for (Assessment.Step s : order) {
+        work.add(new PlannedWork(verdict.course().id(), chief, verdict.chief().map(c -> c.cause().phase().word()).orElse(""), true));
+        for (Assessment.WorkStep s : order) {
             String cause = s.cause().map(Cause::id).orElse("");
             if (!cause.equals(chief)) {
-                s.course().ifPresent(course -> work.add(new Work(course.id(), cause, s.phase().word(), false)));
+                s.course().ifPresent(course -> work.add(new PlannedWork(course.id(), cause, s.phase().word(), false)));
             }
         }
         return work;
@@ -235,7 +235,7 @@ public final class Assessor {
     private List<Caution> cautions(Session session, List<Assessment.StopFound> stops, Optional<Assessment.Cleansing> cleansing) {
         Set<String> wanted = new HashSet<>();
         stops.forEach(s -> wanted.addAll(s.cautions()));
-        session.all(Attach.class).forEach(a -> wanted.add(a.fact().caution()));
+        session.all(AttachCaution.class).forEach(a -> wanted.add(a.fact().caution()));
         cleansing.ifPresent(c -> wanted.addAll(c.method().cautions()));
         return catalogue.cautions(wanted);
     }

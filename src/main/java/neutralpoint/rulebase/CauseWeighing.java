@@ -27,7 +27,7 @@ final class CauseWeighing {
 
     private CauseWeighing() {}
 
-    static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.System system,
+    static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.RecognisedSystem system,
             List<Derived<Evidence>> evidence, UnaryOperator<String> family, Map<String, Ledger.Kept> kept) {
         Map<Cause, Ledger> ledgers = Ledger.each(catalogue.causes().values(), Cause::id, Cause::priorDecibans, evidence, family, kept);
         List<Ranked> ranked = new ArrayList<>(ledgers.size());
@@ -36,8 +36,8 @@ final class CauseWeighing {
     }
 
     /** Weighs those causes again of which some sign is explained; the others stay as they stood. */
-    static List<Assessment.CauseStanding> again(List<Assessment.CauseStanding> first, Assessment.System system,
-            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
+    static List<Assessment.CauseStanding> again(List<Assessment.CauseStanding> first, Assessment.RecognisedSystem system,
+            List<Derived<Evidence>> evidence, UnaryOperator<String> family, ExplainingAway explained) {
         List<Ranked> ranked = new ArrayList<>(first.size());
         for (Assessment.CauseStanding s : first) {
             ranked.add(Ranked.of(explained.speaksOf(s.id()) ? standing(s.cause(), system, Ledger.of(s.cause().priorDecibans(),
@@ -51,7 +51,7 @@ final class CauseWeighing {
         return standings.stream().map(Ranked::standing).toList();
     }
 
-    private static Assessment.CauseStanding standing(Cause cause, Assessment.System system, Ledger ledger) {
+    private static Assessment.CauseStanding standing(Cause cause, Assessment.RecognisedSystem system, Ledger ledger) {
         boolean settles = ledger.has(Evidence.Kind.SETTLES);
         boolean excludes = ledger.has(Evidence.Kind.EXCLUDES) || !canBe(cause, system.possibleTraits());
         double probability = Ledger.probability(ledger.decibans());

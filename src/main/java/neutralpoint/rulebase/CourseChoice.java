@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Course;
-import neutralpoint.rulebase.fact.Bars;
+import neutralpoint.rulebase.fact.BarsCourse;
 import neutralpoint.rulebase.fact.Remedy;
 
 /** From causes, remedies, bars, stops and whose hands they need to one recommended course. */
@@ -22,19 +22,19 @@ final class CourseChoice {
     private static final String LOOK_FIRST = "What is closed, and where a cleanse is connected, hangs on the kind of system, and that is not clear.";
 
     private final Catalogue catalogue;
-    private final Assessment.System system;
-    private final Paths paths;
+    private final Assessment.RecognisedSystem system;
+    private final WaterPaths paths;
     private final MethodChoice methods;
     private final List<Derived<Remedy>> remedies;
-    private final List<Derived<Bars>> bars;
-    private final Hands hands;
+    private final List<Derived<BarsCourse>> bars;
+    private final CompetenceCheck hands;
 
     /**
      * @param system what is known of the system; nothing is cleansed while that is not clear
      * @param paths  where relief paths and waters meet; a doubt about one is told whatever the course
      */
-    CourseChoice(Catalogue catalogue, Assessment.System system, Paths paths, MethodChoice methods, List<Derived<Remedy>> remedies,
-            List<Derived<Bars>> bars, Hands hands) {
+    CourseChoice(Catalogue catalogue, Assessment.RecognisedSystem system, WaterPaths paths, MethodChoice methods, List<Derived<Remedy>> remedies,
+            List<Derived<BarsCourse>> bars, CompetenceCheck hands) {
         this.catalogue = catalogue;
         this.system = system;
         this.paths = paths;
@@ -108,9 +108,9 @@ final class CourseChoice {
 
     /** What takes the place of a course that is barred, or that no permitted method can carry out. */
     private Optional<Chosen> instead(Course course) {
-        List<Derived<Bars>> against = bars.stream().filter(b -> b.fact().course().equals(course.id())).toList();
+        List<Derived<BarsCourse>> against = bars.stream().filter(b -> b.fact().course().equals(course.id())).toList();
         if (!against.isEmpty()) {
-            Derived<Bars> bar = instead(against, REFER).or(() -> instead(against, LOOK_FURTHER)).orElse(against.get(0));
+            Derived<BarsCourse> bar = instead(against, REFER).or(() -> instead(against, LOOK_FURTHER)).orElse(against.get(0));
             return Optional.of(new Chosen(catalogue.course(bar.fact().instead()), List.of(bar.rule().because())));
         }
         if (!course.cleanses() || methods.of(course).isPresent()) {
@@ -120,11 +120,11 @@ final class CourseChoice {
                 methods.ruledOut(course).stream().map(Assessment.RuledOut::because).toList()));
     }
 
-    private static Optional<Derived<Bars>> instead(List<Derived<Bars>> bars, String course) {
+    private static Optional<Derived<BarsCourse>> instead(List<Derived<BarsCourse>> bars, String course) {
         return bars.stream().filter(b -> b.fact().instead().equals(course)).findFirst();
     }
 
-    Assessment.Verdict verdict(List<Assessment.StopFound> stops, ChiefCause chief, List<String> disputes) {
+    Assessment.Verdict verdict(List<Assessment.StopFound> stops, LeadingCause chief, List<String> disputes) {
         List<String> because = new ArrayList<>();
         stops.stream().sorted(Comparator.comparing(s -> !s.isReferral())).map(Assessment.StopFound::because).forEach(because::add);
         because.addAll(disputes);

@@ -28,7 +28,7 @@ final class FreshSession implements Session {
     }
 
     @Override
-    public void tell(Collection<?> facts) {
+    public void insertAndFire(Collection<?> facts) {
         facts.forEach(kie::insert);
         if (!facts.isEmpty() && kie.fireAllRules(LIMIT) >= LIMIT) {
             throw new IllegalStateException("the rules did not come to rest");

@@ -41,7 +41,7 @@ final class Ledger {
      * @param family    finds the family of a finding
      * @param explained signs that no longer count
      */
-    static Ledger of(int priorDecibans, List<Derived<Evidence>> evidence, UnaryOperator<String> family, Explained explained) {
+    static Ledger of(int priorDecibans, List<Derived<Evidence>> evidence, UnaryOperator<String> family, ExplainingAway explained) {
         if (evidence.isEmpty()) {
             return new Ledger(priorDecibans, List.of());
         }
@@ -93,7 +93,7 @@ final class Ledger {
             List<Derived<Evidence>> about = byThing.getOrDefault(id.apply(thing), List.of());
             Kept before = kept.get(id.apply(thing));
             if (before == null || !before.isOf(about)) {
-                before = new Kept(about, of(priorDecibans.applyAsInt(thing), about, family, Explained.NOTHING));
+                before = new Kept(about, of(priorDecibans.applyAsInt(thing), about, family, ExplainingAway.NOTHING));
                 kept.put(id.apply(thing), before);
             }
             ledgers.put(thing, before.ledger());

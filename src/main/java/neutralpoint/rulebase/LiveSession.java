@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-import neutralpoint.rulebase.fact.Seen;
+import neutralpoint.rulebase.fact.Sign;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
@@ -30,8 +30,8 @@ final class LiveSession implements Session {
     private final KieSession kie;
     private final RuleBase ruleBase;
     private final Conclusions conclusions = new Conclusions();
-    private final List<Stage> stages = new ArrayList<>();
-    private final Map<FactHandle, Told> told = new IdentityHashMap<>();
+    private final List<StageFacts> stages = new ArrayList<>();
+    private final Map<FactHandle, Inserted> told = new IdentityHashMap<>();
     private final Map<String, Map<String, Ledger.Kept>> ledgers = new HashMap<>();
     private List<? extends FactHandle> matched = List.of();
     private int stage = -1;
@@ -47,13 +47,13 @@ final class LiveSession implements Session {
     }
 
     /** The facts of one stage as they were last told. */
-    private static final class Stage {
+    private static final class StageFacts {
         private List<?> facts = List.of();
         private final Map<Object, FactHandle> handles = new HashMap<>();
     }
 
     /** The stage of one fact, told or concluded, and what rests on it. */
-    private record Told(int stage, List<Resting> resting) {}
+    private record Inserted(int stage, List<Resting> resting) {}
 
     private record Resting(Conclusions.Entry conclusion, FactHandle handle) {}
 
@@ -77,11 +77,11 @@ final class LiveSession implements Session {
     }
 
     private void conclude(ObjectInsertedEvent event) {
-        List<Told> from = matched.stream().map(told::get).filter(t -> t != null).toList();
-        int latest = from.stream().mapToInt(Told::stage).max().orElse(0);
+        List<Inserted> from = matched.stream().map(told::get).filter(t -> t != null).toList();
+        int latest = from.stream().mapToInt(Inserted::stage).max().orElse(0);
         Resting resting = new Resting(conclusions.add(ruleBase.placed(event.getRule()), event.getObject(), latest), event.getFactHandle());
         from.forEach(t -> t.resting().add(resting));
-        told.put(event.getFactHandle(), new Told(latest, new ArrayList<>()));
+        told.put(event.getFactHandle(), new Inserted(latest, new ArrayList<>()));
     }
 
     /** Begins with the first stage of the same or another job. */
@@ -91,12 +91,12 @@ final class LiveSession implements Session {
     }
 
     @Override
-    public void tell(Collection<?> facts) {
+    public void insertAndFire(Collection<?> facts) {
         stage++;
         if (stage == stages.size()) {
-            stages.add(new Stage());
+            stages.add(new StageFacts());
         }
-        Stage now = stages.get(stage);
+        StageFacts now = stages.get(stage);
         List<?> wanted = List.copyOf(facts);
         if (!wanted.equals(now.facts)) {
             exchange(now, wanted);
@@ -106,7 +106,7 @@ final class LiveSession implements Session {
         }
     }
 
-    private void exchange(Stage now, List<?> wanted) {
+    private void exchange(StageFacts now, List<?> wanted) {
         Set<Object> kept = new HashSet<>(wanted);
         List<Object> gone = now.handles.keySet().stream().filter(fact -> !kept.contains(fact)).toList();
         List<?> fresh = wanted.stream().filter(fact -> !now.handles.containsKey(fact)).toList();
@@ -118,14 +118,14 @@ final class LiveSession implements Session {
         gone.forEach(fact -> takeOut(now.handles.remove(fact)));
         for (Object fact : fresh) {
             FactHandle handle = kie.insert(fact);
-            told.put(handle, new Told(stage, new ArrayList<>()));
+            told.put(handle, new Inserted(stage, new ArrayList<>()));
             now.handles.put(fact, handle);
         }
         now.facts = wanted;
     }
 
     private boolean isExchangeable(Object fact) {
-        return fact instanceof Seen seen ? !ruleBase.isAskedAbsent(seen.finding()) : RuleBase.NEVER_ABSENT.contains(fact.getClass());
+        return fact instanceof Sign seen ? !ruleBase.isAskedAbsent(seen.finding()) : RuleBase.NEVER_ABSENT.contains(fact.getClass());
     }
 
     private void takeOut(FactHandle handle) {

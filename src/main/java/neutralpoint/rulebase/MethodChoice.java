@@ -10,14 +10,14 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Method;
 import neutralpoint.rulebase.fact.Evidence;
-import neutralpoint.rulebase.fact.Forbids;
+import neutralpoint.rulebase.fact.ForbidsHandling;
 
 /** Chooses the method of a cleansing course: the one most is said for among those not forbidden here. */
 final class MethodChoice {
     private final Map<Method, Ledger> ledgers;
     private final List<Assessment.Avoid> avoid;
 
-    MethodChoice(Catalogue catalogue, List<Derived<Evidence>> evidence, List<Derived<Forbids>> forbids,
+    MethodChoice(Catalogue catalogue, List<Derived<Evidence>> evidence, List<Derived<ForbidsHandling>> forbids,
             UnaryOperator<String> family, Map<String, Ledger.Kept> kept) {
         this.ledgers = Ledger.each(catalogue.methods().values(), Method::id, Method::priorDecibans, evidence, family, kept);
         Map<String, Assessment.Avoid> first = new LinkedHashMap<>();

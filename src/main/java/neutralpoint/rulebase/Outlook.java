@@ -9,4 +9,4 @@ import neutralpoint.job.Job;
  *
  * @param course the course recommended
  */
-public record Outlook(Job job, Assessment.System arrangement, List<Assessment.CauseStanding> causes, Course course) {}
+public record Outlook(Job job, Assessment.RecognisedSystem arrangement, List<Assessment.CauseStanding> causes, Course course) {}

@@ -16,9 +16,9 @@ import java.util.TreeMap;
 import neutralpoint.document.Documents;
 import neutralpoint.rulebase.fact.Arrangement;
 import neutralpoint.rulebase.fact.Likely;
+import neutralpoint.rulebase.fact.PlannedWork;
 import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
-import neutralpoint.rulebase.fact.Work;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -36,7 +36,7 @@ public final class RuleBase {
 
     /** Facts that appear one after another while a job is judged; no rule may ask that one is absent. */
     public static final Set<Class<?>> NEVER_ABSENT =
-            Set.of(Arrangement.class, Settled.class, Likely.class, Standing.class, Work.class);
+            Set.of(Arrangement.class, Settled.class, Likely.class, Standing.class, PlannedWork.class);
 
     private final KieBase kieBase;
     private final Map<String, RuleInfo> rules;

@@ -12,7 +12,7 @@ interface Session extends AutoCloseable {
     int LIMIT = 20_000;
 
     /** Tells the facts of the next stage and lets the rules conclude what they can. */
-    void tell(Collection<?> facts);
+    void insertAndFire(Collection<?> facts);
 
     /** Everything of one kind that some rules concluded from what was told so far, in the order of rule ids. */
     <T> List<Derived<T>> all(Class<T> kind, Predicate<RuleInfo> rules);

@@ -11,10 +11,10 @@ import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.HouseSurvey;
 import neutralpoint.rulebase.fact.PipeLeg;
-import neutralpoint.rulebase.fact.Reads;
-import neutralpoint.rulebase.fact.Surveyed;
+import neutralpoint.rulebase.fact.RadiatorSurvey;
+import neutralpoint.rulebase.fact.SurveyFinding;
+import neutralpoint.workings.Calculation;
 import neutralpoint.workings.SurveyedRadiator;
-import neutralpoint.workings.WorkedOut;
 import neutralpoint.workings.Workings;
 
 /** A job's readings before the rules weigh anything: the sums of each, and what survey rules read in all radiators together. */
@@ -25,9 +25,9 @@ final class Survey {
     private Survey() {}
 
     /** Tells the survey rules of the radiators and gives all that is worked out. */
-    static List<WorkedOut> workOut(Job job, Session session) {
+    static List<Calculation> workOut(Job job, Session session) {
         List<SurveyedRadiator> survey = SurveyedRadiator.of(job);
-        List<WorkedOut> out = new ArrayList<>(Workings.of(job, survey));
+        List<Calculation> out = new ArrayList<>(Workings.of(job, survey));
         List<SurveyedRadiator> complete = survey.stream().filter(r -> r.dropKelvin().isPresent()).toList();
         List<Object> facts = new ArrayList<>();
         if (complete.size() >= FEWEST) {
@@ -35,15 +35,15 @@ final class Survey {
             complete.forEach(r -> facts.add(fact(r)));
             facts.add(new HouseSurvey(complete.size()));
         }
-        session.tell(facts);
+        session.insertAndFire(facts);
         if (!facts.isEmpty()) {
-            out.addAll(patterns(session.all(Reads.class)));
+            out.addAll(patterns(session.all(SurveyFinding.class)));
         }
         return List.copyOf(out);
     }
 
     /** The job with everything worked out put in, except where the engineer's own answer stands. */
-    static Job complete(Job job, List<WorkedOut> workedOut) {
+    static Job complete(Job job, List<Calculation> workedOut) {
         Map<String, Answer> known = new LinkedHashMap<>(job.answers());
         workedOut.stream().flatMap(w -> w.finding().stream()).filter(f -> !isAnswered(job, f.id()))
                 .forEach(f -> known.put(f.id(), f.answer()));
@@ -60,18 +60,18 @@ final class Survey {
         return sizes.entrySet().stream().filter(e -> e.getValue() >= 2).map(e -> new PipeLeg(e.getKey())).toList();
     }
 
-    private static Surveyed fact(SurveyedRadiator r) {
-        return new Surveyed(r.name(), r.radiator().floor(), r.radiator().leg(), r.isOld(), r.reach(), r.stateWord(),
+    private static RadiatorSurvey fact(SurveyedRadiator r) {
+        return new RadiatorSurvey(r.name(), r.radiator().floor(), r.radiator().leg(), r.isOld(), r.reach(), r.stateWord(),
                 r.dropKelvin().getAsDouble());
     }
 
     /** One finding for each that is read, with all its answers; a survey in which nothing is read says so too. */
-    private static List<WorkedOut> patterns(List<Derived<Reads>> reads) {
+    private static List<Calculation> patterns(List<Derived<SurveyFinding>> reads) {
         List<String> answers = reads.stream().map(r -> r.fact().answer()).distinct().toList();
         List<String> sums = reads.stream().map(r -> r.rule().says() + " " + r.rule().because()).toList();
         String says = answers.isEmpty() ? "No pattern over the whole house."
                 : "Pattern: " + reads.stream().map(r -> r.fact().answer().replace('-', ' ')).distinct().collect(Collectors.joining("; ")) + ".";
-        return List.of(new WorkedOut(Optional.of(new WorkedOut.Found("survey-pattern", new Answer.Several(answers))),
-                answers.isEmpty() ? WorkedOut.Grade.PASS : WorkedOut.Grade.WARN, says, sums));
+        return List.of(new Calculation(Optional.of(new Calculation.Found("survey-pattern", new Answer.Several(answers))),
+                answers.isEmpty() ? Calculation.Grade.PASS : Calculation.Grade.WARN, says, sums));
     }
 }

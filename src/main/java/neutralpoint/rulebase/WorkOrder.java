@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Phase;
-import neutralpoint.rulebase.fact.AlsoDo;
-import neutralpoint.rulebase.fact.Before;
-import neutralpoint.rulebase.fact.Covers;
+import neutralpoint.rulebase.fact.AlsoCures;
+import neutralpoint.rulebase.fact.ComesBefore;
+import neutralpoint.rulebase.fact.ExtraStep;
 import neutralpoint.rulebase.fact.LeadsTo;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
@@ -32,28 +32,28 @@ final class WorkOrder {
         }
     }
 
-    private final List<Derived<Before>> before;
-    private final List<Derived<Covers>> covers;
+    private final List<Derived<ComesBefore>> before;
+    private final List<Derived<AlsoCures>> covers;
 
     /**
      * @param leads a fault that stands behind another is cured before it
      */
-    WorkOrder(List<Derived<Before>> before, List<Derived<LeadsTo>> leads, List<Derived<Covers>> covers) {
+    WorkOrder(List<Derived<ComesBefore>> before, List<Derived<LeadsTo>> leads, List<Derived<AlsoCures>> covers) {
         this.covers = covers;
-        Stream<Derived<Before>> roots = leads.stream().map(l -> l.map(f -> new Before(f.root(), f.consequence(), true)));
+        Stream<Derived<ComesBefore>> roots = leads.stream().map(l -> l.map(f -> new ComesBefore(f.root(), f.consequence(), true)));
         this.before = Stream.concat(before.stream(), roots)
-                .sorted(Comparator.comparing((Derived<Before> b) -> !b.fact().must()).thenComparing(b -> b.rule().id())
+                .sorted(Comparator.comparing((Derived<ComesBefore> b) -> !b.fact().must()).thenComparing(b -> b.rule().id())
                         .thenComparing(b -> b.fact().first()).thenComparing(b -> b.fact().then())).toList();
     }
 
-    List<Assessment.Step> steps(List<ToDo> toDo) {
+    List<Assessment.WorkStep> steps(List<ToDo> toDo) {
         Map<String, ToDo> byId = new LinkedHashMap<>();
         toDo.forEach(t -> byId.put(t.id(), t));
         Map<String, List<String>> alsoAnswers = covered(byId);
         DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
         byId.keySet().forEach(graph::addVertex);
         Map<String, List<String>> reasons = new LinkedHashMap<>();
-        for (Derived<Before> b : before) {
+        for (Derived<ComesBefore> b : before) {
             String first = b.fact().first();
             String then = b.fact().then();
             if (byId.containsKey(first) && byId.containsKey(then) && !first.equals(then) && added(graph, first, then)) {
@@ -62,7 +62,7 @@ final class WorkOrder {
         }
         Comparator<String> likeliestFirst = Comparator.comparing((String id) -> byId.get(id).standing().cause().phase())
                 .thenComparing(id -> -byId.get(id).standing().probability()).thenComparing(Comparator.naturalOrder());
-        List<Assessment.Step> steps = new ArrayList<>();
+        List<Assessment.WorkStep> steps = new ArrayList<>();
         new TopologicalOrderIterator<>(graph, likeliestFirst).forEachRemaining(id -> steps.add(step(byId.get(id), reasons.getOrDefault(id, List.of()), alsoAnswers.getOrDefault(id, List.of()))));
         return steps;
     }
@@ -70,7 +70,7 @@ final class WorkOrder {
     /** Takes out the causes that another one's cleansing answers as well, and says which those are. */
     private Map<String, List<String>> covered(Map<String, ToDo> byId) {
         Map<String, List<String>> alsoAnswers = new LinkedHashMap<>();
-        for (Derived<Covers> c : covers) {
+        for (Derived<AlsoCures> c : covers) {
             ToDo coverer = byId.get(c.fact().cause());
             ToDo covered = byId.get(c.fact().covered());
             if (coverer != null && covered != null && coverer.chosen().course().cleanses()) {
@@ -91,7 +91,7 @@ final class WorkOrder {
     }
 
     /** Where another course took the place of the usual one, its own words say what is done: the usual work is not for here. */
-    private static Assessment.Step step(ToDo toDo, List<String> order, List<String> alsoAnswers) {
+    private static Assessment.WorkStep step(ToDo toDo, List<String> order, List<String> alsoAnswers) {
         Cause cause = toDo.standing().cause();
         CourseChoice.Chosen chosen = toDo.chosen();
         boolean usual = chosen.course().id().equals(cause.course());
@@ -99,18 +99,18 @@ final class WorkOrder {
         if (!alsoAnswers.isEmpty()) {
             because.add("This also answers: " + String.join("; ", alsoAnswers) + ".");
         }
-        return new Assessment.Step(Optional.of(chosen.course()), Optional.of(cause), cause.phase(),
+        return new Assessment.WorkStep(Optional.of(chosen.course()), Optional.of(cause), cause.phase(),
                 usual ? cause.work() : chosen.course().means() + " For: " + cause.title() + ".",
                 because.isEmpty() ? List.of(cause.means()) : because);
     }
 
     /** The steps that answer no cause come after the work itself, in the order of their phases. */
-    static List<Assessment.Step> withAlsoDo(List<Assessment.Step> steps, List<Derived<AlsoDo>> also) {
-        List<Assessment.Step> all = new ArrayList<>(steps);
-        Map<String, Assessment.Step> distinct = new LinkedHashMap<>();
-        also.forEach(d -> distinct.putIfAbsent(d.rule().id(), new Assessment.Step(Optional.empty(), Optional.empty(),
+    static List<Assessment.WorkStep> withAlsoDo(List<Assessment.WorkStep> steps, List<Derived<ExtraStep>> also) {
+        List<Assessment.WorkStep> all = new ArrayList<>(steps);
+        Map<String, Assessment.WorkStep> distinct = new LinkedHashMap<>();
+        also.forEach(d -> distinct.putIfAbsent(d.rule().id(), new Assessment.WorkStep(Optional.empty(), Optional.empty(),
                 Phase.of(d.fact().phase()), d.rule().action(), List.of(d.rule().because()))));
-        distinct.values().stream().sorted(Comparator.comparing(Assessment.Step::phase)).forEach(all::add);
+        distinct.values().stream().sorted(Comparator.comparing(Assessment.WorkStep::phase)).forEach(all::add);
         return all;
     }
 }

@@ -1,7 +1,7 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,14 +9,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import neutralpoint.hydronics.Balancing;
-import neutralpoint.hydronics.Balancing.Adjustment;
-import neutralpoint.hydronics.Fluid;
-import neutralpoint.hydronics.HeatCarried;
-import neutralpoint.hydronics.HeatOutput;
-import neutralpoint.hydronics.RadiatorReading.State;
-import neutralpoint.hydronics.RadiatorType;
-import neutralpoint.hydronics.TailReading;
+import neutralpoint.hydronics.emitter.Balancing;
+import neutralpoint.hydronics.emitter.Balancing.Adjustment;
+import neutralpoint.hydronics.emitter.HeatOutput;
+import neutralpoint.hydronics.emitter.RadiatorReading.RadiatorState;
+import neutralpoint.hydronics.emitter.RadiatorType;
+import neutralpoint.hydronics.emitter.TailReading;
+import neutralpoint.hydronics.pipework.Fluid;
+import neutralpoint.hydronics.water.HeatCarried;
 import neutralpoint.job.Job;
 
 /** How evenly the flow is shared out, and which lockshield to turn first. */
@@ -31,11 +31,11 @@ final class BalanceWorkings {
     private static final Fluid WATER = new Fluid(HeatCarried.KILOGRAMS_PER_LITRE * 1000, 0.41e-6,
             HeatCarried.KILOJOULES_PER_KILOGRAM_KELVIN * 1000);
     /** A radiator that is blocked, gassed, cold or the wrong way round is mended before it is balanced. */
-    private static final Set<State> CAN_BE_BALANCED = Set.of(State.HEALTHY, State.OVER_FED, State.STARVED, State.LUKEWARM);
+    private static final Set<RadiatorState> CAN_BE_BALANCED = Set.of(RadiatorState.HEALTHY, RadiatorState.OVER_FED, RadiatorState.STARVED, RadiatorState.LUKEWARM);
 
     private BalanceWorkings() {}
 
-    static Optional<WorkedOut> of(Job job, List<SurveyedRadiator> survey) {
+    static Optional<Calculation> of(Job job, List<SurveyedRadiator> survey) {
         List<SurveyedRadiator> these = survey.stream().filter(r -> CAN_BE_BALANCED.contains(r.state())
                 && r.dropKelvin().orElse(-1) >= 0).toList();
         if (these.size() < FEWEST) {
@@ -43,20 +43,20 @@ final class BalanceWorkings {
         }
         double wanted = wantedDrop(job);
         Balancing.Plan plan = Balancing.plan(these.stream().map(BalanceWorkings::asFound).toList(), wanted, OptionalDouble.empty(), WATER);
-        List<String> sums = new ArrayList<>(List.of(Figures.sum("wanted drop %s degrees for every radiator", wanted)));
+        List<String> sums = new ArrayList<>(List.of(Readings.sum("wanted drop %s degrees for every radiator", wanted)));
         plan.order().forEach(t -> sums.add(line(t, these)));
         if (plan.isBalanced()) {
-            return Optional.of(new WorkedOut(Optional.empty(), PASS, Figures.sum(
+            return Optional.of(new Calculation(Optional.empty(), PASS, Readings.sum(
                     "Balanced: every drop is within %s degrees of %s.", Balancing.NEAR_ENOUGH_KELVIN, wanted), sums));
         }
         List<String> turn = plan.order().stream().filter(t -> t.adjustment() == Adjustment.CLOSE_DOWN).map(Balancing.Target::name).toList();
-        return Optional.of(new WorkedOut(Optional.empty(), WARN, "Unbalanced: the index radiator is " + SurveyWorkings.shortened(plan.indexRadiator())
+        return Optional.of(new Calculation(Optional.empty(), WARN, "Unbalanced: the index radiator is " + SurveyWorkings.shortened(plan.indexRadiator())
                 + (turn.isEmpty() ? "; nothing takes more than its share." : "; close down in this order: " + SurveyWorkings.names(turn) + "."), sums));
     }
 
     /** The boiler's own drop where that is reasonable, otherwise the older practice. */
     private static double wantedDrop(Job job) {
-        return Figures.of(job, "boiler-flow-return-kelvin").stream()
+        return Readings.of(job, "boiler-flow-return-kelvin").stream()
                 .filter(d -> d >= LEAST_DROP_KELVIN && d <= Balancing.CONDENSING_DROP_KELVIN).findFirst()
                 .orElse(Balancing.OLDER_PRACTICE_DROP_KELVIN);
     }
@@ -79,8 +79,8 @@ final class BalanceWorkings {
 
     private static String line(Balancing.Target t, List<SurveyedRadiator> these) {
         SurveyedRadiator r = these.stream().filter(s -> s.name().equals(t.name())).findFirst().orElseThrow();
-        String flow = r.radiator().body().isPresent() ? Figures.sum(", wants %s litres a minute", t.flowLitresPerMinute()) : "";
-        return Figures.sum("%s: drops %s%s: %s", SurveyWorkings.shortened(t.name()), r.dropKelvin().getAsDouble(), flow,
+        String flow = r.radiator().body().isPresent() ? Readings.sum(", wants %s litres a minute", t.flowLitresPerMinute()) : "";
+        return Readings.sum("%s: drops %s%s: %s", SurveyWorkings.shortened(t.name()), r.dropKelvin().getAsDouble(), flow,
                 t.adjustment().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 }

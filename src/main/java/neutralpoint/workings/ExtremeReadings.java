@@ -1,7 +1,7 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.FAIL;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.FAIL;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,17 +28,17 @@ final class ExtremeReadings {
 
     private ExtremeReadings() {}
 
-    static List<WorkedOut> of(Job job) {
-        List<WorkedOut> out = new ArrayList<>();
-        hottest(job).filter(r -> r.celsius() >= TOO_HOT_CELSIUS).ifPresent(r -> out.add(WorkedOut.finding("hottest-reading-celsius",
+    static List<Calculation> of(Job job) {
+        List<Calculation> out = new ArrayList<>();
+        hottest(job).filter(r -> r.celsius() >= TOO_HOT_CELSIUS).ifPresent(r -> out.add(Calculation.finding("hottest-reading-celsius",
                 new Answer.Reading(r.celsius(), "°C"), r.celsius() >= OUT_OF_CONTROL_CELSIUS ? FAIL : WARN,
-                Figures.sum("The hottest reading is %s °C, at %s.", r.celsius(), r.where()), Figures.sum(
+                Readings.sum("The hottest reading is %s °C, at %s.", r.celsius(), r.where()), Readings.sum(
                 "%s is the highest of all temperatures read; a boiler is meant to stop well under %s", r.celsius(), OUT_OF_CONTROL_CELSIUS))));
         job.gauge().stream().max(Comparator.comparingDouble(GaugeReading::bar)).filter(g -> g.bar() >= HotGauge.SAFETY_VALVE_BAR)
-                .ifPresent(g -> out.add(WorkedOut.finding("highest-logged-bar", new Answer.Reading(g.bar(), "bar"),
-                        g.bar() >= OVER_THE_VALVE_BAR ? FAIL : WARN, Figures.sum("The highest logged pressure is %s bar; the safety valve is set to %s.",
+                .ifPresent(g -> out.add(Calculation.finding("highest-logged-bar", new Answer.Reading(g.bar(), "bar"),
+                        g.bar() >= OVER_THE_VALVE_BAR ? FAIL : WARN, Readings.sum("The highest logged pressure is %s bar; the safety valve is set to %s.",
                                 g.bar(), HotGauge.SAFETY_VALVE_BAR),
-                        Figures.sum("%s - %s = %s bar over it", g.bar(), HotGauge.SAFETY_VALVE_BAR, g.bar() - HotGauge.SAFETY_VALVE_BAR))));
+                        Readings.sum("%s - %s = %s bar over it", g.bar(), HotGauge.SAFETY_VALVE_BAR, g.bar() - HotGauge.SAFETY_VALVE_BAR))));
         return out;
     }
 

@@ -1,8 +1,8 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.NOTE;
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.NOTE;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -10,11 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import neutralpoint.hydronics.GaugeReading;
-import neutralpoint.hydronics.HeatCarried;
-import neutralpoint.hydronics.LeakRate;
-import neutralpoint.hydronics.Vessel;
-import neutralpoint.hydronics.Water;
+import neutralpoint.hydronics.expansion.LeakRate;
+import neutralpoint.hydronics.expansion.TimedPressure;
+import neutralpoint.hydronics.expansion.Vessel;
+import neutralpoint.hydronics.water.HeatCarried;
+import neutralpoint.hydronics.water.Water;
 import neutralpoint.job.Job;
 
 /** Flow through the boiler, the water the system holds, and the water it loses. */
@@ -37,8 +37,8 @@ final class FlowWorkings {
 
     private FlowWorkings() {}
 
-    static List<WorkedOut> of(Job job) {
-        List<WorkedOut> out = new ArrayList<>();
+    static List<Calculation> of(Job job) {
+        List<Calculation> out = new ArrayList<>();
         flow(job).ifPresent(out::add);
         SystemLitres.of(job).ifPresent(c -> {
             out.add(content(c));
@@ -47,70 +47,70 @@ final class FlowWorkings {
         return out;
     }
 
-    private static Optional<WorkedOut> flow(Job job) {
-        if (!Figures.has(job, "boiler-output-kw", "boiler-flow-return-kelvin") || Figures.get(job, "boiler-flow-return-kelvin") < 1) {
+    private static Optional<Calculation> flow(Job job) {
+        if (!Readings.has(job, "boiler-output-kw", "boiler-flow-return-kelvin") || Readings.get(job, "boiler-flow-return-kelvin") < 1) {
             return Optional.empty();
         }
-        double output = Figures.get(job, "boiler-output-kw");
-        double drop = Figures.get(job, "boiler-flow-return-kelvin");
+        double output = Readings.get(job, "boiler-output-kw");
+        double drop = Readings.get(job, "boiler-flow-return-kelvin");
         double flow = HeatCarried.systemFlowLitresPerMinute(output, drop);
         String judged = drop > WIDEST_DROP_KELVIN ? ": starved flow" : drop < NARROWEST_DROP_KELVIN ? ": more than the load needs" : "";
-        return Optional.of(WorkedOut.figure(judged.isEmpty() ? PASS : WARN,
-                Figures.sum("About %s litres a minute go through the boiler%s.", flow, judged),
-                Figures.sum("%s kW at a drop of %s degrees; 20 degrees would be %s litres a minute", output, drop,
+        return Optional.of(Calculation.figure(judged.isEmpty() ? PASS : WARN,
+                Readings.sum("About %s litres a minute go through the boiler%s.", flow, judged),
+                Readings.sum("%s kW at a drop of %s degrees; 20 degrees would be %s litres a minute", output, drop,
                         HeatCarried.systemFlowLitresPerMinute(output, 20))));
     }
 
-    private static WorkedOut content(SystemLitres c) {
+    private static Calculation content(SystemLitres c) {
         boolean doubtful = c.check().map(check -> !check.agrees()).orElse(false);
         List<String> sums = new ArrayList<>(c.sums());
         c.check().ifPresent(check -> sums.add(check.inWords()));
-        return new WorkedOut(Optional.empty(), doubtful ? WARN : NOTE, "The heating holds about " + SystemLitres.shown(c.litres()) + "."
+        return new Calculation(Optional.empty(), doubtful ? WARN : NOTE, "The heating holds about " + SystemLitres.shown(c.litres()) + "."
                 + (doubtful ? " The boiler's size suggests otherwise." : ""), sums);
     }
 
-    private static Optional<WorkedOut> leak(Job job, SystemLitres content) {
-        if (job.gauge().size() < FEWEST_GAUGE_READINGS || !Figures.has(job, "vessel-size-litres")) {
+    private static Optional<Calculation> leak(Job job, SystemLitres content) {
+        if (job.gauge().size() < FEWEST_GAUGE_READINGS || !Readings.has(job, "vessel-size-litres")) {
             return Optional.empty();
         }
         LocalDateTime first = job.gauge().get(0).at();
         double days = Duration.between(first, job.gauge().get(job.gauge().size() - 1).at()).toMinutes() / MINUTES_PER_DAY;
         double lowest = job.gauge().stream().mapToDouble(neutralpoint.job.GaugeReading::bar).min().orElseThrow();
-        OptionalDouble measured = Figures.of(job, "vessel-charge-bar");
+        OptionalDouble measured = Readings.of(job, "vessel-charge-bar");
         double charge = measured.orElse(lowest / 2);
         if (lowest < charge) {
-            return Optional.of(WorkedOut.figure(NOTE, TELLS_NOTHING + Figures.sum(
+            return Optional.of(Calculation.figure(NOTE, TELLS_NOTHING + Readings.sum(
                     "%s bar is below the vessel's charge of %s bar.", lowest, charge)));
         }
         try {
-            List<GaugeReading> readings = job.gauge().stream().map(g -> new GaugeReading(
+            List<TimedPressure> readings = job.gauge().stream().map(g -> new TimedPressure(
                     Duration.between(first, g.at()).toMinutes() / 60.0, g.bar(), g.waterCelsius())).toList();
-            LeakRate rate = LeakRate.of(new Vessel(Figures.get(job, "vessel-size-litres"), charge), content.litres().likely(),
+            LeakRate rate = LeakRate.of(new Vessel(Readings.get(job, "vessel-size-litres"), charge), content.litres().likely(),
                     readings, Water::expansionFraction);
-            return Optional.of(leak(rate, days, Figures.sum("%s readings carried to %s degrees through a vessel charged to %s bar (%s);"
+            return Optional.of(leak(rate, days, Readings.sum("%s readings carried to %s degrees through a vessel charged to %s bar (%s);"
                     + " slope %s bar a day, give or take %s", readings.size(), rate.referenceCelsius(), charge,
                     measured.isPresent() ? "measured" : "taken as half the lowest reading", -rate.lossBarPerDay(),
                     rate.marginBarPerDay().orElse(0))));
         } catch (IllegalArgumentException e) {
             // The readings do not carry the sum: why is said beneath, and nothing is concluded.
-            return Optional.of(WorkedOut.figure(NOTE, TELLS_NOTHING + "these readings do not carry the sum.", e.getMessage()));
+            return Optional.of(Calculation.figure(NOTE, TELLS_NOTHING + "these readings do not carry the sum.", e.getMessage()));
         }
     }
 
-    private static WorkedOut leak(LeakRate rate, double days, String sum) {
+    private static Calculation leak(LeakRate rate, double days, String sum) {
         double loss = rate.lossBarPerDay();
         double margin = rate.marginBarPerDay().orElse(Double.MAX_VALUE);
         if (loss * days >= SURE_FALL_BAR || rate.isLosing() && loss * days >= 2 * GAUGE_BAR) {
-            return WorkedOut.finding("leak-worked-out", loss >= FAST_BAR_PER_DAY ? "fast-loss" : "slow-loss", WARN, Figures.sum(
+            return Calculation.finding("leak-worked-out", loss >= FAST_BAR_PER_DAY ? "fast-loss" : "slow-loss", WARN, Readings.sum(
                     "Brought to one temperature, the pressure loses %s bar a day, about %s litres.", loss, rate.lossLitresPerDay()), sum);
         }
         if (rate.isGaining() && -loss * days >= 2 * GAUGE_BAR) {
-            return WorkedOut.finding("leak-worked-out", "gains", WARN, Figures.sum(
+            return Calculation.finding("leak-worked-out", "gains", WARN, Readings.sum(
                     "Brought to one temperature, the pressure gains %s bar a day.", -loss), sum);
         }
         // Scatter, or too short a time, hides a loss: only what could not have gone unseen is said to hold.
         return Math.abs(loss) + Math.max(margin, GAUGE_BAR / days) <= HOLDS_BAR_PER_DAY
-                ? WorkedOut.finding("leak-worked-out", "holds", PASS, "Brought to one temperature, the pressure holds.", sum)
-                : WorkedOut.figure(NOTE, TELLS_NOTHING + "read it again over more days.", sum);
+                ? Calculation.finding("leak-worked-out", "holds", PASS, "Brought to one temperature, the pressure holds.", sum)
+                : Calculation.figure(NOTE, TELLS_NOTHING + "read it again over more days.", sum);
     }
 }

@@ -1,8 +1,8 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.FAIL;
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.FAIL;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.Optional;
 import neutralpoint.job.Job;
@@ -18,19 +18,19 @@ final class GaugeWorkings {
     private GaugeWorkings() {}
 
     /** Empty unless both were read. */
-    static Optional<WorkedOut> of(Job job) {
-        if (!Figures.has(job, "pressure-cold-bar", "second-gauge-bar")) {
+    static Optional<Calculation> of(Job job) {
+        if (!Readings.has(job, "pressure-cold-bar", "second-gauge-bar")) {
             return Optional.empty();
         }
-        double own = Figures.get(job, "pressure-cold-bar");
-        double second = Figures.get(job, "second-gauge-bar");
+        double own = Readings.get(job, "pressure-cold-bar");
+        double second = Readings.get(job, "second-gauge-bar");
         double over = own - second;
-        String sum = Figures.sum("%s - %s = %s bar", own, second, over);
+        String sum = Readings.sum("%s - %s = %s bar", own, second, over);
         if (Math.abs(over) <= AGREES_BAR + READING_BAR) {
-            return Optional.of(WorkedOut.finding("second-gauge", "agrees", PASS, "The gauge agrees with a second one.", sum));
+            return Optional.of(Calculation.finding("second-gauge", "agrees", PASS, "The gauge agrees with a second one.", sum));
         }
         boolean tooHigh = over >= TOO_HIGH_BAR - READING_BAR && second < HotGauge.SAFETY_VALVE_BAR;
-        return Optional.of(WorkedOut.finding("second-gauge", tooHigh ? "shows-less-under-3" : "reads-otherwise", tooHigh ? FAIL : WARN,
-                Figures.sum("The gauge shows %s bar where a second one shows %s.", own, second), sum));
+        return Optional.of(Calculation.finding("second-gauge", tooHigh ? "shows-less-under-3" : "reads-otherwise", tooHigh ? FAIL : WARN,
+                Readings.sum("The gauge shows %s bar where a second one shows %s.", own, second), sum));
     }
 }

@@ -2,10 +2,10 @@ package neutralpoint.workings;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import neutralpoint.hydronics.Range;
-import neutralpoint.hydronics.SealedSystem;
-import neutralpoint.hydronics.Vessel;
-import neutralpoint.hydronics.Water;
+import neutralpoint.hydronics.Estimate;
+import neutralpoint.hydronics.expansion.SealedSystem;
+import neutralpoint.hydronics.expansion.Vessel;
+import neutralpoint.hydronics.water.Water;
 import neutralpoint.job.Job;
 
 /**
@@ -15,7 +15,7 @@ import neutralpoint.job.Job;
  * @param litres      content of the system
  * @param hotCelsius  mean temperature of its water when the hot gauge was read
  */
-record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDouble measuredBar, Range litres, double hotCelsius) {
+record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDouble measuredBar, Estimate litres, double hotCelsius) {
     static final double COLD_CELSIUS = 15;
     /** Setting of the usual safety valve. */
     static final double SAFETY_VALVE_BAR = 3;
@@ -31,16 +31,16 @@ record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDoub
     private static final double LEAST_CHARGE_BAR = 0.5;
 
     /** What the hot gauge says of the vessel. */
-    enum Verdict { CHARGE_LOST, TOO_SMALL, AS_EXPECTED, OVER_CHARGED, OVER_FILLED, UNCLEAR }
+    enum GaugeVerdict { CHARGE_LOST, TOO_SMALL, AS_EXPECTED, OVER_CHARGED, OVER_FILLED, UNCLEAR }
 
     /** Empty where a reading is missing, or where the hot one was not taken hot or lies below the cold one. */
     static Optional<HotGauge> of(Job job) {
-        if (!Figures.has(job, "pressure-cold-bar", "pressure-hot-bar", "vessel-size-litres") || HotSystem.wasReadCool(job)
-                || Figures.get(job, "pressure-hot-bar") < Figures.get(job, "pressure-cold-bar")) {
+        if (!Readings.has(job, "pressure-cold-bar", "pressure-hot-bar", "vessel-size-litres") || HotSystem.wasReadCool(job)
+                || Readings.get(job, "pressure-hot-bar") < Readings.get(job, "pressure-cold-bar")) {
             return Optional.empty();
         }
-        return SystemLitres.of(job).map(content -> new HotGauge(Figures.get(job, "pressure-cold-bar"),
-                Figures.get(job, "pressure-hot-bar"), Figures.get(job, "vessel-size-litres"), Figures.of(job, "vessel-charge-bar"),
+        return SystemLitres.of(job).map(content -> new HotGauge(Readings.get(job, "pressure-cold-bar"),
+                Readings.get(job, "pressure-hot-bar"), Readings.get(job, "vessel-size-litres"), Readings.of(job, "vessel-charge-bar"),
                 content.litres(), HotSystem.of(job).meanCelsius()));
     }
 
@@ -68,39 +68,39 @@ record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDoub
     }
 
     /** The verdict for one guess at the content. */
-    Verdict verdict(double systemLitres) {
+    GaugeVerdict verdict(double systemLitres) {
         if (hasLostCharge()) {
-            return Verdict.CHARGE_LOST;
+            return GaugeVerdict.CHARGE_LOST;
         }
         double expected = expectedBar(systemLitres);
         if (hotBar > expected + READING_ERROR_BAR) {
-            return measuredBar.isPresent() ? Verdict.TOO_SMALL : unmeasured(systemLitres);
+            return measuredBar.isPresent() ? GaugeVerdict.TOO_SMALL : unmeasured(systemLitres);
         }
         if (hotBar >= SAFETY_VALVE_BAR - KEPT_UNDER_BAR) {
             return runsUp(systemLitres);
         }
         // A gauge that hardly moves may be stuck, or the system was not hot: that is not the rise it should be.
-        return hotBar < (coldBar + expected) / 2 - READING_ERROR_BAR ? Verdict.UNCLEAR : Verdict.AS_EXPECTED;
+        return hotBar < (coldBar + expected) / 2 - READING_ERROR_BAR ? GaugeVerdict.UNCLEAR : GaugeVerdict.AS_EXPECTED;
     }
 
     /** A pressure that runs up as this vessel must: is it the vessel, or how it was set? */
-    private Verdict runsUp(double systemLitres) {
+    private GaugeVerdict runsUp(double systemLitres) {
         double right = Math.min(coldBar, USUAL_MOST_BAR);
         if (expectedBar(right, right, systemLitres) >= SAFETY_VALVE_BAR - KEPT_UNDER_BAR) {
-            return Verdict.TOO_SMALL;
+            return GaugeVerdict.TOO_SMALL;
         }
         if (measuredBar.orElse(0) > coldBar + READING_ERROR_BAR) {
-            return Verdict.OVER_CHARGED;
+            return GaugeVerdict.OVER_CHARGED;
         }
-        return coldBar > USUAL_MOST_BAR ? Verdict.OVER_FILLED : Verdict.UNCLEAR;
+        return coldBar > USUAL_MOST_BAR ? GaugeVerdict.OVER_FILLED : GaugeVerdict.UNCLEAR;
     }
 
     /** A steep rise comes from a vessel that lost its charge, but also from one filled to less than a sound charge. */
-    private Verdict unmeasured(double systemLitres) {
+    private GaugeVerdict unmeasured(double systemLitres) {
         OptionalDouble high = SealedSystem.highChargeThatExplainsBar(vesselLitres, coldBar, hotBar, systemLitres, expansion());
         OptionalDouble low = explainedBar(systemLitres);
         boolean mayBeSound = high.isPresent() && high.getAsDouble() <= USUAL_MOST_BAR;
-        return !mayBeSound && low.isPresent() && low.getAsDouble() < LOST_SHARE * coldBar ? Verdict.CHARGE_LOST : Verdict.UNCLEAR;
+        return !mayBeSound && low.isPresent() && low.getAsDouble() < LOST_SHARE * coldBar ? GaugeVerdict.CHARGE_LOST : GaugeVerdict.UNCLEAR;
     }
 
     private double expectedBar(double chargeBar, double fillBar, double systemLitres) {

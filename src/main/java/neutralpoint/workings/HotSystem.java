@@ -18,13 +18,13 @@ record HotSystem(double flowCelsius, double meanCelsius) {
     private static final double COLDEST_RETURN_CELSIUS = 20;
 
     static HotSystem of(Job job) {
-        double flow = wasReadCool(job) ? USUAL_FLOW_CELSIUS : Figures.of(job, "boiler-flow-celsius").orElse(USUAL_FLOW_CELSIUS);
-        double drop = Math.min(Figures.of(job, "boiler-flow-return-kelvin").orElse(USUAL_DROP_KELVIN), flow - COLDEST_RETURN_CELSIUS);
+        double flow = wasReadCool(job) ? USUAL_FLOW_CELSIUS : Readings.of(job, "boiler-flow-celsius").orElse(USUAL_FLOW_CELSIUS);
+        double drop = Math.min(Readings.of(job, "boiler-flow-return-kelvin").orElse(USUAL_DROP_KELVIN), flow - COLDEST_RETURN_CELSIUS);
         return new HotSystem(flow, flow - drop / 2);
     }
 
     /** True when the flow was read and the boiler cannot have been heating. */
     static boolean wasReadCool(Job job) {
-        return Figures.of(job, "boiler-flow-celsius").orElse(USUAL_FLOW_CELSIUS) < LEAST_FLOW_CELSIUS;
+        return Readings.of(job, "boiler-flow-celsius").orElse(USUAL_FLOW_CELSIUS) < LEAST_FLOW_CELSIUS;
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
-import neutralpoint.hydronics.RadiatorReading;
+import neutralpoint.hydronics.emitter.RadiatorReading;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
 import neutralpoint.job.Temperatures;
@@ -16,7 +16,7 @@ import neutralpoint.job.Temperatures;
  *
  * @param reach near, middle or far among the known pipe runs, otherwise unknown
  */
-public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, RadiatorReading.State state, String reach) {
+public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, RadiatorReading.RadiatorState state, String reach) {
     private static final double USUAL_ROOM_CELSIUS = 20;
     /** With fewer known runs than this there is no near and far. */
     private static final int FEWEST_RUNS = 3;
@@ -26,7 +26,7 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
      * says nothing of the system and is passed over.
      */
     public static List<SurveyedRadiator> of(Job job) {
-        double room = Figures.of(job, "room-celsius").orElse(USUAL_ROOM_CELSIUS);
+        double room = Readings.of(job, "room-celsius").orElse(USUAL_ROOM_CELSIUS);
         List<Radiator> read = job.radiators().stream()
                 .filter(r -> r.temperatures().topCelsius().isPresent() && r.temperatures().baseCelsius().isPresent()).toList();
         Map<String, String> reaches = reaches(read);
@@ -35,7 +35,7 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
             Temperatures t = r.temperatures();
             RadiatorReading reading = new RadiatorReading(t.topCelsius().getAsDouble(), t.baseCelsius().getAsDouble(),
                     t.flowTailCelsius(), t.returnTailCelsius(), room);
-            if (!r.valves().equals("shut") || reading.state() != RadiatorReading.State.COLD) {
+            if (!r.valves().equals("shut") || reading.state() != RadiatorReading.RadiatorState.COLD) {
                 surveyed.add(new SurveyedRadiator(r, reading, reading.state(), reaches.getOrDefault(r.name(), "unknown")));
             }
         }

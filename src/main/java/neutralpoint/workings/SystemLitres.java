@@ -3,13 +3,13 @@ package neutralpoint.workings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import neutralpoint.hydronics.BoilerKind;
-import neutralpoint.hydronics.Content;
-import neutralpoint.hydronics.ContentCheck;
-import neutralpoint.hydronics.ContentRule;
-import neutralpoint.hydronics.RadiatorType;
-import neutralpoint.hydronics.Range;
-import neutralpoint.hydronics.SystemContent;
+import neutralpoint.hydronics.Estimate;
+import neutralpoint.hydronics.emitter.BoilerKind;
+import neutralpoint.hydronics.emitter.ContentCheck;
+import neutralpoint.hydronics.emitter.ContentRule;
+import neutralpoint.hydronics.emitter.RadiatorType;
+import neutralpoint.hydronics.emitter.SystemContent;
+import neutralpoint.hydronics.emitter.WaterContent;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
@@ -21,9 +21,9 @@ import neutralpoint.job.Radiator;
  * @param sums   what it was added up from
  * @param check  the same held against a rule of thumb, where there is one
  */
-public record SystemLitres(Range litres, List<String> sums, Optional<ContentCheck> check) {
+public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentCheck> check) {
     /** Pipework of a house to each radiator: some 5 to 12 m of 15 mm and its share of 22 mm; common practice, no source. */
-    private static final Range PIPE_TO_A_RADIATOR_LITRES = new Range(0.8, 1.4, 2.4);
+    private static final Estimate PIPE_TO_A_RADIATOR_LITRES = new Estimate(0.8, 1.4, 2.4);
     /** Fewest radiators that stand for a house. */
     private static final int FEWEST = 3;
     /** Beyond these it is no house, and the sums are not made for it. */
@@ -32,9 +32,9 @@ public record SystemLitres(Range litres, List<String> sums, Optional<ContentChec
 
     /** Empty when nothing is known to add it up from, or when it adds up to more than any house holds. */
     public static Optional<SystemLitres> of(Job job) {
-        if (Figures.has(job, "system-content-litres")) {
-            double given = Figures.get(job, "system-content-litres");
-            return Optional.of(new SystemLitres(Range.exactly(given), List.of(Figures.sum("measured: %s litres", given)), Optional.empty()));
+        if (Readings.has(job, "system-content-litres")) {
+            double given = Readings.get(job, "system-content-litres");
+            return Optional.of(new SystemLitres(Estimate.exactly(given), List.of(Readings.sum("measured: %s litres", given)), Optional.empty()));
         }
         if (job.radiators().size() < FEWEST || job.radiators().size() > MOST) {
             return Optional.empty();
@@ -50,24 +50,24 @@ public record SystemLitres(Range litres, List<String> sums, Optional<ContentChec
 
     private static SystemLitres counted(Job job) {
         // Named apart from the rest: a radiator may stand in a room called "boiler".
-        List<SystemContent.Part> parts = new ArrayList<>(job.radiators().stream()
-                .map(r -> new SystemContent.Part("radiator " + r.name(), litres(r))).toList());
-        parts.add(new SystemContent.Part("pipes", PIPE_TO_A_RADIATOR_LITRES.times(job.radiators().size())));
-        parts.add(new SystemContent.Part("boiler", boiler(job).litres()));
+        List<SystemContent.ContentPart> parts = new ArrayList<>(job.radiators().stream()
+                .map(r -> new SystemContent.ContentPart("radiator " + r.name(), litres(r))).toList());
+        parts.add(new SystemContent.ContentPart("pipes", PIPE_TO_A_RADIATOR_LITRES.times(job.radiators().size())));
+        parts.add(new SystemContent.ContentPart("boiler", boiler(job).litres()));
         if (job.answer("hot-water-made-by").map(new Answer.One("cylinder")::equals).orElse(false)) {
-            parts.add(new SystemContent.Part("cylinder coil", Content.CYLINDER_COIL_LITRES));
+            parts.add(new SystemContent.ContentPart("cylinder coil", WaterContent.CYLINDER_COIL_LITRES));
         }
         SystemContent content = new SystemContent(parts);
         List<String> sums = new ArrayList<>(parts.stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
         sums.add("together: " + shown(content.totalLitres()));
-        return new SystemLitres(content.totalLitres(), sums, Figures.has(job, "boiler-output-kw")
-                ? Optional.of(content.against(ContentRule.byKilowatts(Figures.get(job, "boiler-output-kw")))) : Optional.empty());
+        return new SystemLitres(content.totalLitres(), sums, Readings.has(job, "boiler-output-kw")
+                ? Optional.of(content.against(ContentRule.byKilowatts(Readings.get(job, "boiler-output-kw")))) : Optional.empty());
     }
 
     /** Water in a radiator of which type and size are known; nothing when they are not. */
-    public static Range litres(Radiator r) {
-        return r.body().map(b -> Content.radiatorLitres(RadiatorType.called(b.type()),
-                b.heightMillimetres(), b.lengthMillimetres())).orElse(Range.NOTHING);
+    public static Estimate litres(Radiator r) {
+        return r.body().map(b -> WaterContent.radiatorLitres(RadiatorType.called(b.type()),
+                b.heightMillimetres(), b.lengthMillimetres())).orElse(Estimate.NOTHING);
     }
 
     private static BoilerKind boiler(Job job) {
@@ -77,10 +77,10 @@ public record SystemLitres(Range litres, List<String> sums, Optional<ContentChec
         return job.chosen("heat-source").contains("oil-boiler") ? BoilerKind.OIL_STEEL_SHELL : BoilerKind.WALL_HUNG_LOW_CONTENT;
     }
 
-    static String shown(Range litres) {
+    static String shown(Estimate litres) {
         if (litres.low() == litres.high()) {
-            return Figures.sum("%s litres", litres.likely());
+            return Readings.sum("%s litres", litres.likely());
         }
-        return Figures.sum("%s litres (%s to %s)", litres.likely(), litres.low(), litres.high());
+        return Readings.sum("%s litres (%s to %s)", litres.likely(), litres.low(), litres.high());
     }
 }

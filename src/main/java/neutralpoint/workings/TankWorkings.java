@@ -1,8 +1,8 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.FAIL;
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.FAIL;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.Optional;
 import neutralpoint.job.Job;
@@ -16,20 +16,20 @@ final class TankWorkings {
 
     private TankWorkings() {}
 
-    static Optional<WorkedOut> of(Job job) {
-        return Figures.of(job, "tank-water-celsius").stream().mapToObj(TankWorkings::warmth).findFirst();
+    static Optional<Calculation> of(Job job) {
+        return Readings.of(job, "tank-water-celsius").stream().mapToObj(TankWorkings::warmth).findFirst();
     }
 
-    private static WorkedOut warmth(double celsius) {
+    private static Calculation warmth(double celsius) {
         if (celsius >= HOT_CELSIUS) {
-            return warmth("hot", FAIL, celsius, Figures.sum("%s is %s or more", celsius, HOT_CELSIUS));
+            return warmth("hot", FAIL, celsius, Readings.sum("%s is %s or more", celsius, HOT_CELSIUS));
         }
         return celsius >= WARM_CELSIUS
-                ? warmth("warm", WARN, celsius, Figures.sum("%s is %s or more and under %s", celsius, WARM_CELSIUS, HOT_CELSIUS))
-                : warmth("cold", PASS, celsius, Figures.sum("%s is under %s", celsius, WARM_CELSIUS));
+                ? warmth("warm", WARN, celsius, Readings.sum("%s is %s or more and under %s", celsius, WARM_CELSIUS, HOT_CELSIUS))
+                : warmth("cold", PASS, celsius, Readings.sum("%s is under %s", celsius, WARM_CELSIUS));
     }
 
-    private static WorkedOut warmth(String word, WorkedOut.Grade grade, double celsius, String sum) {
-        return WorkedOut.finding("tank-warmth", word, grade, Figures.sum("The heating tank is %s, at %s °C.", word, celsius), sum);
+    private static Calculation warmth(String word, Calculation.Grade grade, double celsius, String sum) {
+        return Calculation.finding("tank-warmth", word, grade, Readings.sum("The heating tank is %s, at %s °C.", word, celsius), sum);
     }
 }

@@ -1,20 +1,20 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.FAIL;
-import static neutralpoint.workings.WorkedOut.Grade.NOTE;
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.FAIL;
+import static neutralpoint.workings.Calculation.Grade.NOTE;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import neutralpoint.hydronics.Range;
-import neutralpoint.hydronics.SealedSystem;
-import neutralpoint.hydronics.Vessel;
-import neutralpoint.hydronics.Water;
+import neutralpoint.hydronics.Estimate;
+import neutralpoint.hydronics.expansion.SealedSystem;
+import neutralpoint.hydronics.expansion.Vessel;
+import neutralpoint.hydronics.water.Water;
 import neutralpoint.job.Job;
-import neutralpoint.workings.HotGauge.Verdict;
+import neutralpoint.workings.HotGauge.GaugeVerdict;
 
 /** The sealed side: what the gauge should read hot, what the vessel must be like to explain what it does read, and the fill. */
 public final class VesselWorkings {
@@ -27,32 +27,32 @@ public final class VesselWorkings {
 
     private VesselWorkings() {}
 
-    static List<WorkedOut> of(Job job) {
+    static List<Calculation> of(Job job) {
         return Stream.of(fill(job), safetyMargin(job), HotGauge.of(job).map(VesselWorkings::vessel)).flatMap(Optional::stream).toList();
     }
 
-    private static WorkedOut vessel(HotGauge g) {
-        Range litres = g.litres();
-        List<Verdict> verdicts = Stream.of(litres.low(), litres.likely(), litres.high()).map(g::verdict).distinct().toList();
-        Verdict verdict = verdicts.size() == 1 ? verdicts.get(0) : Verdict.UNCLEAR;
+    private static Calculation vessel(HotGauge g) {
+        Estimate litres = g.litres();
+        List<GaugeVerdict> verdicts = Stream.of(litres.low(), litres.likely(), litres.high()).map(g::verdict).distinct().toList();
+        GaugeVerdict verdict = verdicts.size() == 1 ? verdicts.get(0) : GaugeVerdict.UNCLEAR;
         double expected = g.expectedBar(litres.likely());
-        String says = Figures.sum("Hot gauge %s bar; a sound vessel of %s litres would %s. %s", g.hotBar(), g.vesselLitres(),
-                expected > HotGauge.SAFETY_VALVE_BAR ? "lift the safety valve" : Figures.sum("show %s bar", expected), conclusion(verdict, g));
+        String says = Readings.sum("Hot gauge %s bar; a sound vessel of %s litres would %s. %s", g.hotBar(), g.vesselLitres(),
+                expected > HotGauge.SAFETY_VALVE_BAR ? "lift the safety valve" : Readings.sum("show %s bar", expected), conclusion(verdict, g));
         String[] sums = sums(g).toArray(String[]::new);
         return switch (verdict) {
-            case CHARGE_LOST -> WorkedOut.finding("vessel-worked-out", "charge-lost", FAIL, says.strip(), sums);
-            case TOO_SMALL -> WorkedOut.finding("vessel-worked-out", "too-small", FAIL, says.strip(), sums);
-            case AS_EXPECTED -> WorkedOut.finding("vessel-worked-out", "as-expected", PASS, says.strip(), sums);
-            case OVER_CHARGED, OVER_FILLED -> WorkedOut.figure(WARN, says.strip(), sums);
-            case UNCLEAR -> WorkedOut.figure(NOTE, says.strip(), sums);
+            case CHARGE_LOST -> Calculation.finding("vessel-worked-out", "charge-lost", FAIL, says.strip(), sums);
+            case TOO_SMALL -> Calculation.finding("vessel-worked-out", "too-small", FAIL, says.strip(), sums);
+            case AS_EXPECTED -> Calculation.finding("vessel-worked-out", "as-expected", PASS, says.strip(), sums);
+            case OVER_CHARGED, OVER_FILLED -> Calculation.figure(WARN, says.strip(), sums);
+            case UNCLEAR -> Calculation.figure(NOTE, says.strip(), sums);
         };
     }
 
-    private static String conclusion(Verdict verdict, HotGauge g) {
+    private static String conclusion(GaugeVerdict verdict, HotGauge g) {
         double litres = g.litres().likely();
         return switch (verdict) {
-            case CHARGE_LOST -> g.measuredBar().isPresent() ? Figures.sum("Its charge is only %s bar.", g.measuredBar().getAsDouble())
-                    : Figures.sum("Vessel charge about %s bar.", Math.max(0, g.explainedBar(litres).orElse(0)));
+            case CHARGE_LOST -> g.measuredBar().isPresent() ? Readings.sum("Its charge is only %s bar.", g.measuredBar().getAsDouble())
+                    : Readings.sum("Vessel charge about %s bar.", Math.max(0, g.explainedBar(litres).orElse(0)));
             case TOO_SMALL -> g.expectedBar(litres) >= HotGauge.SAFETY_VALVE_BAR - HotGauge.KEPT_UNDER_BAR
                     ? "It is too small for this much water." : "Its charge is there, so water does not reach all of it.";
             case OVER_CHARGED -> "Its charge stands above the fill: set that right first.";
@@ -67,45 +67,45 @@ public final class VesselWorkings {
         double litres = g.litres().likely();
         double expected = g.expectedBar(litres);
         List<String> sums = new ArrayList<>();
-        sums.add(Figures.sum("content %s", SystemLitres.shown(g.litres())));
-        sums.add(Figures.sum("from %s to %s degrees it gains %s %% = %s litres", HotGauge.COLD_CELSIUS, g.hotCelsius(), g.expansion() * 100,
+        sums.add(Readings.sum("content %s", SystemLitres.shown(g.litres())));
+        sums.add(Readings.sum("from %s to %s degrees it gains %s %% = %s litres", HotGauge.COLD_CELSIUS, g.hotCelsius(), g.expansion() * 100,
                 SealedSystem.expansionLitres(litres, g.expansion())));
-        sums.add(Figures.sum("vessel %s litres charged to %s bar (%s), filled to %s bar: %s", g.vesselLitres(), g.soundChargeBar(),
+        sums.add(Readings.sum("vessel %s litres charged to %s bar (%s), filled to %s bar: %s", g.vesselLitres(), g.soundChargeBar(),
                 g.hasLostCharge() ? "as it should be" : g.measuredBar().isPresent() ? "measured" : "taken as the fill", g.coldBar(),
-                Double.isFinite(expected) ? Figures.sum("expected %s bar hot", expected) : "it cannot take that much at any pressure"));
+                Double.isFinite(expected) ? Readings.sum("expected %s bar hot", expected) : "it cannot take that much at any pressure"));
         g.explainedBar(litres).ifPresent(p -> sums.add(p < 0
-                ? Figures.sum("only a vessel full of water would explain %s bar hot", g.hotBar())
-                : Figures.sum("a charge of %s bar would explain %s bar hot", p, g.hotBar())));
+                ? Readings.sum("only a vessel full of water would explain %s bar hot", g.hotBar())
+                : Readings.sum("a charge of %s bar would explain %s bar hot", p, g.hotBar())));
         return sums;
     }
 
-    private static Optional<WorkedOut> fill(Job job) {
-        if (!Figures.has(job, "pressure-cold-bar", "highest-radiator-above-gauge-m")) {
+    private static Optional<Calculation> fill(Job job) {
+        if (!Readings.has(job, "pressure-cold-bar", "highest-radiator-above-gauge-m")) {
             return Optional.empty();
         }
-        double height = Math.max(0, Figures.get(job, "highest-radiator-above-gauge-m"));
+        double height = Math.max(0, Readings.get(job, "highest-radiator-above-gauge-m"));
         double least = SealedSystem.minimumFillBar(height);
-        double cold = Figures.get(job, "pressure-cold-bar");
-        WorkedOut.Grade grade = cold < height / METRES_PER_BAR ? FAIL : cold < least - GAUGE_BAR || cold > MOST_FILL_BAR ? WARN : PASS;
-        return Optional.of(WorkedOut.figure(grade, Figures.sum(cold > MOST_FILL_BAR
+        double cold = Readings.get(job, "pressure-cold-bar");
+        Calculation.Grade grade = cold < height / METRES_PER_BAR ? FAIL : cold < least - GAUGE_BAR || cold > MOST_FILL_BAR ? WARN : PASS;
+        return Optional.of(Calculation.figure(grade, Readings.sum(cold > MOST_FILL_BAR
                         ? "Filled to %s bar; the height asks for %s bar, and so much leaves little room to rise."
                         : "Filled to %s bar; the height asks for %s bar.", cold, least),
-                Figures.sum("0.1 x %s m + 0.3 bar = %s bar", height, least)));
+                Readings.sum("0.1 x %s m + 0.3 bar = %s bar", height, least)));
     }
 
-    private static Optional<WorkedOut> safetyMargin(Job job) {
-        if (!Figures.has(job, "pressure-hot-bar")) {
+    private static Optional<Calculation> safetyMargin(Job job) {
+        if (!Readings.has(job, "pressure-hot-bar")) {
             return Optional.empty();
         }
-        double hot = Figures.get(job, "pressure-hot-bar");
+        double hot = Readings.get(job, "pressure-hot-bar");
         double margin = SealedSystem.safetyValveMarginBar(hot, HotGauge.SAFETY_VALVE_BAR);
-        String sum = Figures.sum("%s - %s = %s bar", HotGauge.SAFETY_VALVE_BAR, hot, margin);
+        String sum = Readings.sum("%s - %s = %s bar", HotGauge.SAFETY_VALVE_BAR, hot, margin);
         if (margin <= 0) {
-            return Optional.of(WorkedOut.figure(FAIL, Figures.sum("Hot, the gauge stands at %s bar and the usual safety valve lifts at %s.",
+            return Optional.of(Calculation.figure(FAIL, Readings.sum("Hot, the gauge stands at %s bar and the usual safety valve lifts at %s.",
                     hot, HotGauge.SAFETY_VALVE_BAR), sum));
         }
-        return Optional.of(WorkedOut.figure(margin < HotGauge.KEPT_UNDER_BAR ? WARN : PASS,
-                Figures.sum("Hot, the gauge stands %s bar under the safety valve.", margin), sum));
+        return Optional.of(Calculation.figure(margin < HotGauge.KEPT_UNDER_BAR ? WARN : PASS,
+                Readings.sum("Hot, the gauge stands %s bar under the safety valve.", margin), sum));
     }
 
     /**

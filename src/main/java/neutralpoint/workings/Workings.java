@@ -18,8 +18,8 @@ public final class Workings {
     /**
      * @param survey the job's surveyed radiators, as {@link SurveyedRadiator#of} gives them
      */
-    public static List<WorkedOut> of(Job job, List<SurveyedRadiator> survey) {
-        List<WorkedOut> out = new ArrayList<>(ExtremeReadings.of(job));
+    public static List<Calculation> of(Job job, List<SurveyedRadiator> survey) {
+        List<Calculation> out = new ArrayList<>(ExtremeReadings.of(job));
         out.addAll(SurveyWorkings.of(survey));
         BalanceWorkings.of(job, survey).ifPresent(out::add);
         TankWorkings.of(job).ifPresent(out::add);

@@ -4,8 +4,10 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import neutralpoint.hydronics.Range;
-import neutralpoint.workings.Figures;
+import neutralpoint.hydronics.Estimate;
+import neutralpoint.workings.Readings;
+import neutralpoint.workplan.figures.Figure;
+import neutralpoint.workplan.figures.FigureFormat;
 
 /**
  * The day: when each stage begins and ends, when all is done, and how long the house goes without heat at a stretch.
@@ -17,7 +19,7 @@ import neutralpoint.workings.Figures;
  * @param finish      clock time at the end, with the day where it is not the first
  * @param withoutHeat the longest run of steps on end during which the occupants have no heat, in minutes
  */
-public record DayPlan(LocalTime start, List<Span> spans, Range minutes, String finish, Range withoutHeat) {
+public record DayPlan(LocalTime start, List<Span> spans, Estimate minutes, String finish, Estimate withoutHeat) {
     public static final LocalTime USUAL_START = LocalTime.of(8, 30);
     private static final String SOURCE = "minutes of the steps: common practice, no source";
     private static final int MINUTES_PER_HOUR = 60;
@@ -30,18 +32,18 @@ public record DayPlan(LocalTime start, List<Span> spans, Range minutes, String f
      * @param minutes     0 or more
      * @param withoutHeat true while the occupants have no heat and cannot be given any
      */
-    public record Timed(String stage, Range minutes, boolean withoutHeat) {
+    public record Timed(String stage, Estimate minutes, boolean withoutHeat) {
         /** @throws IllegalArgumentException if it could take less than no time */
         public Timed {
             if (minutes.low() < 0) {
-                throw new IllegalArgumentException("The least minutes of a step in " + stage + " are " + Figures.shown(minutes.low())
+                throw new IllegalArgumentException("The least minutes of a step in " + stage + " are " + Readings.shown(minutes.low())
                         + "; they must be 0 or more.");
             }
         }
     }
 
     /** A stage from its first step to its last. */
-    public record Span(String stage, String start, String finish, Range minutes) {}
+    public record Span(String stage, String start, String finish, Estimate minutes) {}
 
     /** The day from the usual start. */
     public static DayPlan of(List<Timed> steps) {
@@ -54,19 +56,19 @@ public record DayPlan(LocalTime start, List<Span> spans, Range minutes, String f
         double before = 0;
         for (int i = 0; i < steps.size();) {
             String stage = steps.get(i).stage();
-            Range minutes = Range.NOTHING;
+            Estimate minutes = Estimate.NOTHING;
             for (; i < steps.size() && steps.get(i).stage().equals(stage); i++) {
                 minutes = minutes.plus(steps.get(i).minutes());
             }
             spans.add(new Span(stage, clock(start, before), clock(start, before + minutes.likely()), minutes));
             before += minutes.likely();
         }
-        Range all = Range.total(steps.stream().map(Timed::minutes).toList());
-        return new DayPlan(start, List.copyOf(spans), all, clock(start, before), new Range(longest(steps, Range::low),
-                longest(steps, Range::likely), longest(steps, Range::high)));
+        Estimate all = Estimate.total(steps.stream().map(Timed::minutes).toList());
+        return new DayPlan(start, List.copyOf(spans), all, clock(start, before), new Estimate(longest(steps, Estimate::low),
+                longest(steps, Estimate::likely), longest(steps, Estimate::high)));
     }
 
-    private static double longest(List<Timed> steps, ToDoubleFunction<Range> end) {
+    private static double longest(List<Timed> steps, ToDoubleFunction<Estimate> end) {
         double longest = 0;
         double running = 0;
         for (Timed step : steps) {
@@ -86,12 +88,12 @@ public record DayPlan(LocalTime start, List<Span> spans, Range minutes, String f
 
     /** The finish and the cold stretch with their arithmetic, as figures of the plan. */
     public List<Figure> figures() {
-        List<String> stages = spans.stream().map(s -> s.stage() + ": " + Said.range(s.minutes(), "minutes")).toList();
+        List<String> stages = spans.stream().map(s -> s.stage() + ": " + FigureFormat.range(s.minutes(), "minutes")).toList();
         List<String> sums = new ArrayList<>(stages);
-        sums.add("from " + start + " together " + Said.range(minutes, "minutes") + ", done by " + finish);
+        sums.add("from " + start + " together " + FigureFormat.range(minutes, "minutes") + ", done by " + finish);
         return List.of(new Figure("day-minutes", "Time on the job", minutes, "minutes", sums, SOURCE),
                 new Figure("without-heat-minutes", "Longest stretch without heat", withoutHeat, "minutes",
-                        List.of("the longest run of steps on end with the heating off: " + Said.range(withoutHeat, "minutes")),
+                        List.of("the longest run of steps on end with the heating off: " + FigureFormat.range(withoutHeat, "minutes")),
                         SOURCE));
     }
 }

@@ -11,7 +11,7 @@ import neutralpoint.catalogue.Closure;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
-import neutralpoint.rulebase.Draft;
+import neutralpoint.rulebase.DraftPlan;
 import neutralpoint.rulebase.fact.Step;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DirectedAcyclicGraph;
@@ -26,7 +26,7 @@ public final class Planner {
      *
      * @param refusal present where a cleanse is forbidden; the steps are then those of the course that comes first
      */
-    public record Planned(Draft draft, Optional<Refusal> refusal, List<PlanStep> steps) {}
+    public record Planned(DraftPlan draft, Optional<Refusal> refusal, List<PlanStep> steps) {}
 
     /**
      * @param method the method of cleansing to plan for; when empty, the course recommended is planned
@@ -34,7 +34,7 @@ public final class Planner {
      * @throws IllegalStateException    if the rules draw up a plan that is not safe; the message names the step
      */
     public static Planned plan(Assessor assessor, Job job, Optional<String> method) {
-        Draft draft = assessor.plan(job, method);
+        DraftPlan draft = assessor.plan(job, method);
         return new Planned(draft, Refusal.of(draft), order(draft.steps(), draft.closures(), draft.assessment().stops()));
     }
 
@@ -49,8 +49,8 @@ public final class Planner {
      *                               the boiler may fire,
      *                               for heat while a danger that forbids it is not over
      */
-    static List<PlanStep> order(List<Draft.Drawn> drawn, Map<String, Closure> closures, List<Assessment.StopFound> stops) {
-        Map<String, Draft.Drawn> byId = byId(drawn);
+    static List<PlanStep> order(List<DraftPlan.DraftStep> drawn, Map<String, Closure> closures, List<Assessment.StopFound> stops) {
+        Map<String, DraftPlan.DraftStep> byId = byId(drawn);
         DirectedAcyclicGraph<String, DefaultEdge> graph = new DirectedAcyclicGraph<>(DefaultEdge.class);
         byId.keySet().forEach(graph::addVertex);
         byId.values().forEach(d -> {
@@ -61,16 +61,16 @@ public final class Planner {
         dangersFirst(graph, byId);
         dangersOverBeforeHeat(graph, byId);
         Comparator<String> byStage = Comparator.comparing((String id) -> Stage.of(byId.get(id).step())).thenComparing(id -> id);
-        Itinerary itinerary = new Itinerary(closures, stops);
+        IsolationRegister itinerary = new IsolationRegister(closures, stops);
         new TopologicalOrderIterator<>(graph, byStage).forEachRemaining(id -> itinerary.add(byId.get(id)));
         return itinerary.finished();
     }
 
     /** One step is drawn up once, or by several rules in the same words. */
-    private static Map<String, Draft.Drawn> byId(List<Draft.Drawn> drawn) {
-        Map<String, Draft.Drawn> byId = new TreeMap<>();
-        for (Draft.Drawn d : drawn) {
-            Draft.Drawn other = byId.putIfAbsent(d.step().id(), d);
+    private static Map<String, DraftPlan.DraftStep> byId(List<DraftPlan.DraftStep> drawn) {
+        Map<String, DraftPlan.DraftStep> byId = new TreeMap<>();
+        for (DraftPlan.DraftStep d : drawn) {
+            DraftPlan.DraftStep other = byId.putIfAbsent(d.step().id(), d);
             if (other != null && !other.step().equals(d.step())) {
                 throw new IllegalStateException("the step " + d.step().id() + " is drawn up in two ways, by "
                         + other.rule().id() + " and by " + d.rule().id() + ".");
@@ -79,7 +79,7 @@ public final class Planner {
         return byId;
     }
 
-    private static void edge(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, Draft.Drawn> byId, String first, Step then) {
+    private static void edge(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, DraftPlan.DraftStep> byId, String first, Step then) {
         if (!byId.containsKey(first)) {
             throw new IllegalStateException("the step " + then.id() + " needs " + first + ", which is not in the plan.");
         }
@@ -91,24 +91,24 @@ public final class Planner {
         }
     }
 
-    private static void closuresBeforeReopenings(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, Draft.Drawn> byId) {
-        for (Draft.Drawn closing : byId.values()) {
-            closing.step().closes().ifPresent(thing -> byId.values().stream().map(Draft.Drawn::step)
+    private static void closuresBeforeReopenings(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, DraftPlan.DraftStep> byId) {
+        for (DraftPlan.DraftStep closing : byId.values()) {
+            closing.step().closes().ifPresent(thing -> byId.values().stream().map(DraftPlan.DraftStep::step)
                     .filter(s -> s.reopens().equals(Optional.of(thing))).forEach(s -> edge(graph, byId, closing.step().id(), s)));
         }
     }
 
     /** Nothing is brought, agreed or opened before what a danger asks, and nothing else is mended before what clears it. */
-    private static void dangersFirst(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, Draft.Drawn> byId) {
-        List<Step> steps = byId.values().stream().map(Draft.Drawn::step).toList();
+    private static void dangersFirst(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, DraftPlan.DraftStep> byId) {
+        List<Step> steps = byId.values().stream().map(DraftPlan.DraftStep::step).toList();
         for (Step danger : steps.stream().filter(Step::isOfDanger).toList()) {
             steps.stream().filter(s -> !s.isOfDanger() && (Stage.of(danger) == Stage.MAKE_SAFE || Stage.of(s).compareTo(Stage.REPAIR) >= 0))
                     .forEach(s -> edge(graph, byId, danger.id(), s));
         }
     }
 
-    private static void dangersOverBeforeHeat(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, Draft.Drawn> byId) {
-        List<Step> steps = byId.values().stream().map(Draft.Drawn::step).toList();
+    private static void dangersOverBeforeHeat(DirectedAcyclicGraph<String, DefaultEdge> graph, Map<String, DraftPlan.DraftStep> byId) {
+        List<Step> steps = byId.values().stream().map(DraftPlan.DraftStep::step).toList();
         steps.stream().filter(s -> s.clears().isPresent()).forEach(over -> steps.stream()
                 .filter(s -> s.fires().orElse(false) || s.heatsToCelsius().isPresent()).forEach(s -> edge(graph, byId, over.id(), s)));
     }

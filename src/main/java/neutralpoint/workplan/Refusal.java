@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import neutralpoint.rulebase.Draft;
+import neutralpoint.rulebase.DraftPlan;
 
 /**
  * Why a cleanse, or any work, is not planned, and what comes before it may be.
@@ -18,15 +18,15 @@ public record Refusal(String what, String because, List<String> first, String th
     private static final String LOOK_FURTHER = "look-further";
 
     /** The refusal that follows from what stands in the way; none where nothing does. */
-    static Optional<Refusal> of(Draft draft) {
-        List<Draft.Obstacle> obstacles = draft.obstacles();
+    static Optional<Refusal> of(DraftPlan draft) {
+        List<DraftPlan.Obstacle> obstacles = draft.obstacles();
         boolean onlyLooks = draft.course().equals(LOOK_FURTHER) && draft.assessment().verdict().course().repairs();
         return obstacles.isEmpty() ? Optional.empty() : Optional.of(new Refusal(onlyLooks ? "work" : "cleanse",
-                together(obstacles, Draft.Obstacle::because), obstacles.stream().map(Draft.Obstacle::first).distinct().toList(),
-                together(obstacles, Draft.Obstacle::then)));
+                together(obstacles, DraftPlan.Obstacle::because), obstacles.stream().map(DraftPlan.Obstacle::first).distinct().toList(),
+                together(obstacles, DraftPlan.Obstacle::then)));
     }
 
-    private static String together(List<Draft.Obstacle> obstacles, Function<Draft.Obstacle, String> sentence) {
+    private static String together(List<DraftPlan.Obstacle> obstacles, Function<DraftPlan.Obstacle, String> sentence) {
         return obstacles.stream().map(sentence).distinct().collect(Collectors.joining(" "));
     }
 }

@@ -10,11 +10,14 @@ import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
-import neutralpoint.hydronics.Range;
+import neutralpoint.hydronics.Estimate;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
-import neutralpoint.rulebase.fact.Layout;
+import neutralpoint.rulebase.fact.PlannedSystem;
+import neutralpoint.workplan.figures.Figure;
+import neutralpoint.workplan.figures.JobScope;
+import neutralpoint.workplan.figures.Quantities;
 
 /**
  * The method statement for one house.
@@ -27,7 +30,7 @@ import neutralpoint.rulebase.fact.Layout;
  * @param cautions all that go with the house and with the method planned, the worst first
  */
 public record WorkPlan(Assessment assessment, String course, Optional<String> method, Optional<Refusal> refusal, List<PlanStep> steps,
-        Quantities quantities, DayPlan day, PlanLists lists, List<Caution> cautions) {
+        Quantities quantities, DayPlan day, Checklists lists, List<Caution> cautions) {
     private static final String NO_ADDITIVES = "no-additives";
     private static final String NOTHING_DONE = "refer";
     /** The step in which radiators are run to the drain one after another; it takes as long as they do. */
@@ -47,13 +50,13 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         Optional<String> used = planned.draft().method().filter(Predicate.not(String::isBlank));
         Set<String> traits = traits(planned.draft().layout());
         // Where nothing is planned, nothing is brought, dosed or drained for it either.
-        Scope scope = planned.steps().isEmpty() ? new Scope(NOTHING_DONE, "", traits)
-                : new Scope(planned.draft().course(), used.orElse(""), traits);
+        JobScope scope = planned.steps().isEmpty() ? new JobScope(NOTHING_DONE, "", traits)
+                : new JobScope(planned.draft().course(), used.orElse(""), traits);
         Quantities quantities = scope.course().equals(NOTHING_DONE) ? Quantities.NONE : Quantities.of(known, scope);
         List<Assessment.StopFound> stops = planned.draft().assessment().stops();
         DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());
         return new WorkPlan(planned.draft().assessment(), planned.draft().course(), used, planned.refusal(), planned.steps(),
-                quantities, day, PlanLists.of(catalogue.planLines().values(), known, scope, quantities,
+                quantities, day, Checklists.of(catalogue.planLines().values(), known, scope, quantities,
                 answered(planned.draft().assessment()), stops.stream().map(Assessment.StopFound::id).collect(Collectors.toSet()),
                 stops.stream().anyMatch(s -> s.danger().heat().isOff())),
                 cautions(catalogue, planned.draft().assessment(), used));
@@ -83,12 +86,12 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
     }
 
     /** How long a step takes in this house. */
-    public Range minutes(PlanStep step) {
+    public Estimate minutes(PlanStep step) {
         return minutes(step, quantities);
     }
 
     /** A system that is not known may be one whose water reaches the taps: nothing is put into it. */
-    private static Set<String> traits(Layout layout) {
+    private static Set<String> traits(PlannedSystem layout) {
         Set<String> traits = new TreeSet<>(layout.traits());
         if (layout.system().isEmpty()) {
             traits.add(NO_ADDITIVES);
@@ -100,13 +103,13 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         return new DayPlan.Timed(step.stage().word(), minutes(step, quantities), !step.boilerMayFire());
     }
 
-    private static Range minutes(PlanStep step, Quantities quantities) {
+    private static Estimate minutes(PlanStep step, Quantities quantities) {
         if (step.id().equals(RADIATORS_CLEARED)) {
-            Optional<Range> dumps = quantities.figure("dump-minutes").map(Figure::value);
+            Optional<Estimate> dumps = quantities.figure("dump-minutes").map(Figure::value);
             if (dumps.isPresent()) {
-                return dumps.get().plus(Range.about(quantities.dumps().size() * MINUTES_OF_VALVES, SHARE_OF_DOUBT));
+                return dumps.get().plus(Estimate.about(quantities.dumps().size() * MINUTES_OF_VALVES, SHARE_OF_DOUBT));
             }
         }
-        return Range.about(step.minutes(), SHARE_OF_DOUBT);
+        return Estimate.about(step.minutes(), SHARE_OF_DOUBT);
     }
 }

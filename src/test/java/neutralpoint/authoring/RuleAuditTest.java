@@ -22,7 +22,7 @@ class RuleAuditTest {
     @Test
     void nothingIsWrongWithTheRules() {
         List<CaseStudy> cases = Shared.allCases();
-        assertThat(RuleAudit.of(Shared.CATALOGUE, RULES, Firings.of(cases, Shared.ASSESSOR).counts(), cases.size()))
+        assertThat(RuleAudit.of(Shared.CATALOGUE, RULES, RuleCoverage.of(cases, Shared.ASSESSOR).counts(), cases.size()))
                 .extracting(f -> f.where() + ": " + f.what()).isEmpty();
     }
 
@@ -100,6 +100,6 @@ class RuleAuditTest {
         return new RuleText(id, "course", "trial", where, Map.of("says", "a", "because", "b", "source", "common-practice"),
                 List.of(new RuleText.Pattern("Standing", List.of("cause == \"" + first + "\""), false, where),
                         new RuleText.Pattern("Standing", List.of("cause == \"" + then + "\""), false, where)),
-                Conclusion.read("insert(Before.must($first, $then));", where));
+                Conclusion.read("insert(ComesBefore.must($first, $then));", where));
     }
 }

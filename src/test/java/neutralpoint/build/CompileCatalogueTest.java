@@ -47,7 +47,7 @@ class CompileCatalogueTest {
                 new Slip("absence of what appears late", rule("not Standing(cause == \"sludge-throughout\", active)\n  " + good, then), "line 8: \"not\" cannot go with Standing"),
                 new Slip("absence of nothing in particular", rule("not Observed(answer == \"black\")\n  " + good, then), "line 8: a condition that nothing was found names its finding"),
                 new Slip("causes nobody speaks of", rule("Standing(cause == \"sludge-throughout\", probability >= 0.01)\n  " + good, then), "line 8: a condition on Standing says active, answered, chief or probability >= 0.1"),
-                new Slip("counting answers", rule("accumulate(Observed(answer == \"black\"); $n : count(1); $n >= 2)\n  " + good, then), "line 8: only Surveyed may be counted"),
+                new Slip("counting answers", rule("accumulate(Observed(answer == \"black\"); $n : count(1); $n >= 2)\n  " + good, then), "line 8: only RadiatorSurvey may be counted"),
                 new Slip("package", rule(good, then).replace("rules.evidence", "rules.water"), "line 1: the package should be rules.evidence"))
                 .map(slip -> DynamicTest.dynamicTest(slip.what(), () -> {
                     try (Stream<Path> old = Files.exists(folder.resolve("rules")) ? Files.walk(folder.resolve("rules")) : Stream.empty()) {

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
-import neutralpoint.consult.ArrangementQuestion;
+import neutralpoint.consult.ArrangementQuestionChooser;
 import neutralpoint.report.ArrangementSheet;
 import neutralpoint.rulebase.Assessment;
 import org.junit.jupiter.api.DynamicTest;
@@ -36,7 +36,7 @@ class ArrangementCommandTest {
     /** The same sheet without the start of the program. */
     private static String sheet(String findings, int width) {
         Assessment a = Shared.ASSESSOR.assess(Shared.job("{'findings': {".replace('\'', '"') + findings.replace('\'', '"') + "}}"));
-        return ArrangementSheet.of(a, Shared.CATALOGUE, new ArrangementQuestion(Shared.ASSESSOR, Shared.CATALOGUE).best(a), width, false);
+        return ArrangementSheet.of(a, Shared.CATALOGUE, new ArrangementQuestionChooser(Shared.ASSESSOR, Shared.CATALOGUE).best(a), width, false);
     }
 
     private static String words(String text) {

@@ -15,7 +15,7 @@ import neutralpoint.Shared;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.catalogue.Option;
-import neutralpoint.consult.Lookahead;
+import neutralpoint.consult.QuestionChooser;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
@@ -352,7 +352,7 @@ class CalloutTest {
 
     private Job consult(Job job, String... typed) {
         screen = new ScriptedScreen(typed);
-        Callout.Engine engine = new Callout.Engine(Shared.ASSESSOR, new Lookahead(Shared.ASSESSOR, Shared.CATALOGUE));
+        Callout.Engine engine = new Callout.Engine(Shared.ASSESSOR, new QuestionChooser(Shared.ASSESSOR, Shared.CATALOGUE));
         return new Callout(screen, Shared.CATALOGUE, () -> engine, job, file()).run();
     }
 

@@ -14,7 +14,7 @@ import neutralpoint.Shared;
 import neutralpoint.catalogue.Emergency;
 import neutralpoint.job.Job;
 import neutralpoint.report.EmergencyPage;
-import neutralpoint.report.Wrap;
+import neutralpoint.report.text.Wrap;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -47,7 +47,7 @@ class EmergencyGoldenTest {
 
     private static void isAsPictured(Emergency emergency, String house) throws IOException {
         Job job = Shared.job(HOUSES.get(house));
-        List<String> shown = EmergencyDesk.pages(EmergencyPage.of(emergency, Shared.CATALOGUE, job, Set.of()), COLUMNS - 1).stream()
+        List<String> shown = EmergencyDialogue.pages(EmergencyPage.of(emergency, Shared.CATALOGUE, job, Set.of()), COLUMNS - 1).stream()
                 .map(page -> page.stream().map(line -> Wrap.keepingIndent(COLUMNS - 1, line)).collect(Collectors.joining("\n"))).toList();
         String text = String.join("\n" + "-".repeat(COLUMNS) + "\n", shown) + "\n";
 

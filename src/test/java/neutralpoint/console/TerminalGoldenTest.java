@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import neutralpoint.Shared;
-import neutralpoint.consult.Lookahead;
+import neutralpoint.consult.QuestionChooser;
 import neutralpoint.job.Job;
 import org.jline.utils.ScreenTerminal;
 import org.junit.jupiter.api.Timeout;
@@ -49,7 +49,7 @@ class TerminalGoldenTest {
     /** The screen each time it waits for an answer. */
     private static String consultation(int columns, int lines) throws Exception {
         ScreenTerminal.VirtualTerminal virtual = ScreenTerminal.withTerminal("test", "xterm", columns, lines);
-        Callout.Engine engine = new Callout.Engine(Shared.ASSESSOR, new Lookahead(Shared.ASSESSOR, Shared.CATALOGUE));
+        Callout.Engine engine = new Callout.Engine(Shared.ASSESSOR, new QuestionChooser(Shared.ASSESSOR, Shared.CATALOGUE));
         try (TerminalScreen screen = new TerminalScreen(virtual.terminal(), true)) {
             CompletableFuture<Job> left = CompletableFuture.supplyAsync(() ->
                     new Callout(screen, Shared.CATALOGUE, () -> engine, Job.begin("callout"), JOB).run());

@@ -8,11 +8,11 @@ import java.util.function.DoubleConsumer;
 import java.util.function.DoubleUnaryOperator;
 
 /** Tries one argument of a sum at both ends of its range, just beyond them, and with what is no number. */
-final class ArgumentRange {
+public final class ArgumentRange {
     private ArgumentRange() {}
 
     /** Both ends are taken and give a finite result. */
-    static void closed(String name, double least, double most, DoubleUnaryOperator sum) {
+    public static void closed(String name, double least, double most, DoubleUnaryOperator sum) {
         taken(name, least, sum);
         taken(name, most, sum);
         refused(name, Math.nextDown(least), sum);
@@ -21,7 +21,7 @@ final class ArgumentRange {
     }
 
     /** The lower limit itself is refused; what lies next above it is taken. */
-    static void above(String name, double limit, double most, DoubleUnaryOperator sum) {
+    public static void above(String name, double limit, double most, DoubleUnaryOperator sum) {
         refused(name, limit, sum);
         taken(name, Math.nextUp(limit), sum);
         taken(name, most, sum);
@@ -30,7 +30,7 @@ final class ArgumentRange {
     }
 
     /** The same for a sum whose result does not matter here. */
-    static void limits(String name, double least, double most, DoubleConsumer call) {
+    public static void limits(String name, double least, double most, DoubleConsumer call) {
         closed(name, least, most, value -> {
             call.accept(value);
             return 0;
@@ -38,7 +38,7 @@ final class ArgumentRange {
     }
 
     /** An answer of "none" counts as zero: it is no error. */
-    static double orZero(OptionalDouble answer) {
+    public static double orZero(OptionalDouble answer) {
         return answer.orElse(0);
     }
 

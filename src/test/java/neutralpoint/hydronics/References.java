@@ -16,7 +16,7 @@ import tools.jackson.databind.json.JsonMapper;
  * Published check values of one subject. Each becomes a test that carries its id and its source; an entry that no
  * function covers says why in "notCovered". An entry that is neither is a failing test.
  */
-final class References {
+public final class References {
     private static final Path FOLDER = Path.of("src/test/resources/references");
 
     private final List<JsonNode> entries = new ArrayList<>();
@@ -28,12 +28,12 @@ final class References {
         entries.stream().filter(e -> !e.has("notCovered")).forEach(e -> open.add(e.get("id").asString()));
     }
 
-    static References of(String subject) {
+    public static References of(String subject) {
         return new References(subject);
     }
 
     /** Checks every entry whose id begins so; the check is given its inputs and what is expected. */
-    References check(String idBegins, BiConsumer<JsonNode, JsonNode> check) {
+    public References check(String idBegins, BiConsumer<JsonNode, JsonNode> check) {
         int before = tests.size();
         for (JsonNode e : entries) {
             String id = e.get("id").asString();
@@ -47,7 +47,7 @@ final class References {
     }
 
     /** The tests, and one that fails if an entry was forgotten. */
-    List<DynamicTest> tests() {
+    public List<DynamicTest> tests() {
         tests.add(DynamicTest.dynamicTest("every entry is checked or says why not", () -> assertThat(open).isEmpty()));
         return tests;
     }

@@ -48,7 +48,7 @@ class RadiatorCsvTest {
         Radiator r = read("name,top,base,flow tail,return tail,run ft,type,height in,length cm\nlounge,68,41,70,58,30,Type 22,24,120\n").get(0);
 
         assertThat(r.runMetres().orElseThrow()).as("30 x 0.3048").isCloseTo(9.14, within(0.001));
-        assertThat(r.body()).as("24 x 25.4 = 609.6").contains(new Body("type-22", 610, 1200));
+        assertThat(r.body()).as("24 x 25.4 = 609.6").contains(new RadiatorSize("type-22", 610, 1200));
     }
 
     @Test

@@ -18,7 +18,7 @@ class RadiatorTableTest {
 
     @Test
     void aRowIsWrittenAndReadBackTheSame() {
-        Radiator full = new Radiator("lounge", "ground", "front", OptionalDouble.of(9.5), java.util.Optional.of(new Body("type-22", 600, 1200)),
+        Radiator full = new Radiator("lounge", "ground", "front", OptionalDouble.of(9.5), java.util.Optional.of(new RadiatorSize("type-22", 600, 1200)),
                 "open", Temperatures.of(68, 41, 70, 58));
         Radiator bare = new Radiator("hall", "unknown");
 
@@ -32,7 +32,7 @@ class RadiatorTableTest {
         Radiator r = row("\"floor\":\"Ground\",\"type\":\"Type 22\",\"heightMillimetres\":600,\"lengthMillimetres\":800,\"valves\":\"Part shut\"");
 
         assertThat(r.floor()).isEqualTo("ground");
-        assertThat(r.body()).contains(new Body("type-22", 600, 800));
+        assertThat(r.body()).contains(new RadiatorSize("type-22", 600, 800));
         assertThat(r.valves()).isEqualTo("part-shut");
     }
 

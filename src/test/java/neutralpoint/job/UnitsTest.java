@@ -54,7 +54,7 @@ class UnitsTest {
         assertThat(Units.convert(12, "furlongs", "m")).isEmpty();
         assertThat(Units.convert(12, "m", "furlongs")).isEmpty();
         assertThat(Units.convert(12, "years", "years")).as("nothing to convert").isEmpty();
-        assertThat(Units.kind("psi")).contains(Units.Kind.PRESSURE);
+        assertThat(Units.kind("psi")).contains(Units.Dimension.PRESSURE);
         assertThat(Units.kind("furlongs")).isEmpty();
     }
 

@@ -14,10 +14,10 @@ import neutralpoint.Shared;
 import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.job.Answer;
-import neutralpoint.job.Body;
 import neutralpoint.job.GaugeReading;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
+import neutralpoint.job.RadiatorSize;
 import neutralpoint.job.RadiatorTable;
 import neutralpoint.job.Temperatures;
 
@@ -76,8 +76,8 @@ public final class RandomReadings {
         return radiators;
     }
 
-    private static Optional<Body> body(Random random) {
-        return random.nextInt(8) == 0 ? Optional.empty() : Optional.of(new Body(RandomCallouts.any(Body.TYPES, random),
+    private static Optional<RadiatorSize> body(Random random) {
+        return random.nextInt(8) == 0 ? Optional.empty() : Optional.of(new RadiatorSize(RandomCallouts.any(RadiatorSize.TYPES, random),
                 (int) column("heightMillimetres", random), (int) column("lengthMillimetres", random)));
     }
 

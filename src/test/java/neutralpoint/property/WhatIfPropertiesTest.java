@@ -11,7 +11,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import neutralpoint.Shared;
-import neutralpoint.authoring.RuleIds;
+import neutralpoint.authoring.ReferenceCheck;
 import neutralpoint.authoring.RuleReader;
 import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Finding;
@@ -30,7 +30,7 @@ class WhatIfPropertiesTest {
     private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
     private static final List<Finding> ALL = List.copyOf(Shared.CATALOGUE.findings().values());
     private static final List<Finding> ASKED_ABSENT =
-            RuleIds.absent(RuleReader.all(Path.of("rules"))).stream().map(Shared.CATALOGUE::finding).toList();
+            ReferenceCheck.absent(RuleReader.all(Path.of("rules"))).stream().map(Shared.CATALOGUE::finding).toList();
     private static final List<Finding> COUNTED = ALL.stream().filter(f -> f.type() == AnswerType.PER_RADIATOR).toList();
 
     private final Map<String, Integer> met = new ConcurrentHashMap<>();

@@ -19,6 +19,7 @@ import neutralpoint.catalogue.Method;
 import neutralpoint.catalogue.Moment;
 import neutralpoint.document.Documents;
 import neutralpoint.document.Node;
+import neutralpoint.report.text.DisplayOptions;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.workplan.WorkPlan;
 import org.commonmark.node.AbstractVisitor;
@@ -39,7 +40,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CautionsTest {
     private static final Path PICTURES = Path.of("src/test/resources/first-views");
     /** Wide enough that nothing is wrapped. */
-    private static final Look WIDE = Look.plain(100_000);
+    private static final DisplayOptions WIDE = DisplayOptions.plain(100_000);
     private static final List<String> WORST_FIRST = List.of("kills", "injures", "damages", "costs");
     private static final List<String> SOONEST_FIRST = List.of("before", "during", "leaving");
 
@@ -47,7 +48,7 @@ class CautionsTest {
     @ValueSource(strings = {"hawthorn-row", "gorse-hill"})
     void theFirstViewLooksAsItShould(String house) throws IOException {
         Assessment a = Shared.ASSESSOR.assess(new JobCheck(Shared.CATALOGUE).read(Path.of("cases", house + ".json")));
-        String seen = AssessmentText.of(a, List.of(), Look.plain(60), CautionView.AT_A_PROMPT);
+        String seen = AssessmentText.of(a, List.of(), DisplayOptions.plain(60), CautionView.AT_A_PROMPT);
 
         Path golden = PICTURES.resolve(house + ".60.txt");
         if (Boolean.getBoolean("neutralpoint.rewrite")) {

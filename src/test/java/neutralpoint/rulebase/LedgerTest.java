@@ -120,12 +120,12 @@ class LedgerTest {
         Cause cause = new Cause(CAUSE, "A cause", "", 0, List.of(), "valve-repair", Optional.empty(), List.of(), Phase.FLOW, "", List.of(), "", "");
         Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
                 Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
-        Assessment.System system = new Assessment.System("", "", "", List.of(), List.of(), 1, Map.of(), Set.of(), Set.of());
+        Assessment.RecognisedSystem system = new Assessment.RecognisedSystem("", "", "", List.of(), List.of(), 1, Map.of(), Set.of(), Set.of());
         return CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, new HashMap<>()).get(0);
     }
 
     private static Ledger ledger(int prior, List<Derived<Evidence>> evidence) {
-        return Ledger.of(prior, evidence, LedgerTest::family, Explained.NOTHING);
+        return Ledger.of(prior, evidence, LedgerTest::family, ExplainingAway.NOTHING);
     }
 
     /** In these examples a finding is named family/finding. */

@@ -37,12 +37,12 @@ class LiveSessionTest {
     @Test
     void aConclusionFromALaterStageIsNotReadBeforeThatStageIsTold() {
         session.begin();
-        session.tell(List.of(BLACK));
+        session.insertAndFire(List.of(BLACK));
         List<String> first = rules();
-        session.tell(List.of(CLEAR));
+        session.insertAndFire(List.of(CLEAR));
         assertThat(rules()).hasSizeGreaterThan(first.size());
         session.begin();
-        session.tell(List.of(BLACK));
+        session.insertAndFire(List.of(BLACK));
         assertThat(rules()).isEqualTo(first);
     }
 
@@ -60,7 +60,7 @@ class LiveSessionTest {
 
     private void told(List<Observed> answers) {
         session.begin();
-        session.tell(answers);
+        session.insertAndFire(answers);
     }
 
     private List<String> rules() {

@@ -20,13 +20,13 @@ import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
 import neutralpoint.job.Radiator;
 import neutralpoint.rulebase.fact.Arrangement;
-import neutralpoint.rulebase.fact.Layout;
+import neutralpoint.rulebase.fact.HouseNote;
 import neutralpoint.rulebase.fact.Likely;
+import neutralpoint.rulebase.fact.PlannedSystem;
+import neutralpoint.rulebase.fact.PlannedWork;
 import neutralpoint.rulebase.fact.Planning;
 import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
-import neutralpoint.rulebase.fact.Told;
-import neutralpoint.rulebase.fact.Work;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -73,19 +73,19 @@ class RuleExamplesTest {
         checked = example.has("floors") ? checked.withRadiators(floors(example)) : checked;
         try (Session session = Shared.RULES.open()) {
             Job known = Survey.complete(checked, Survey.workOut(checked, session));
-            session.tell(Facts.of(known, Shared.CATALOGUE));
-            session.tell(List.of(arrangement(example, checked)));
-            session.tell(Paths.of(session).facts());
-            session.tell(example.texts("settled").stream().map(Settled::new).toList());
-            session.tell(example.texts("likely").stream().map(Likely::new).toList());
-            session.tell(standings(example));
-            session.tell(work(example));
+            session.insertAndFire(Facts.of(known, Shared.CATALOGUE));
+            session.insertAndFire(List.of(arrangement(example, checked)));
+            session.insertAndFire(WaterPaths.of(session).facts());
+            session.insertAndFire(example.texts("settled").stream().map(Settled::new).toList());
+            session.insertAndFire(example.texts("likely").stream().map(Likely::new).toList());
+            session.insertAndFire(standings(example));
+            session.insertAndFire(work(example));
             List<Assessment.StopFound> dangers = dangers(example);
-            session.tell(Dangers.facts(dangers));
-            session.tell(Dangers.asks(dangers));
-            session.tell(Dangers.clears(dangers));
-            example.find("told").ifPresent(n -> n.asFields().fields().forEach((about, says) -> session.tell(List.of(new Told(about, says.asText())))));
-            session.tell(planning(example));
+            session.insertAndFire(StandingDangers.facts(dangers));
+            session.insertAndFire(StandingDangers.asks(dangers));
+            session.insertAndFire(StandingDangers.clears(dangers));
+            example.find("told").ifPresent(n -> n.asFields().fields().forEach((about, says) -> session.insertAndFire(List.of(new HouseNote(about, says.asText())))));
+            session.insertAndFire(planning(example));
             return session.rulesFired();
         }
     }
@@ -102,7 +102,7 @@ class RuleExamplesTest {
             var kind = Shared.CATALOGUE.arrangement(example.text("arrangement"));
             return new Arrangement(kind.id(), "settled", new TreeSet<>(kind.traits()), new TreeSet<>(kind.traits()));
         }
-        Assessment.System system = Shared.ASSESSOR.assess(job).arrangement();
+        Assessment.RecognisedSystem system = Shared.ASSESSOR.assess(job).arrangement();
         return new Arrangement(system.id(), system.status(), system.traits(), system.possibleTraits());
     }
 
@@ -126,7 +126,7 @@ class RuleExamplesTest {
         example.texts("features").forEach(f -> traits.addAll(Shared.CATALOGUE.arrangement(f).traits()));
         return List.of(new Planning(planning.text("course"), planning.findText("method").orElse(""), planning.findText("supply").orElse("unknown"),
                 planning.findText("descales").orElse("no").equals("yes"), planning.findText("only-clears").orElse("no").equals("yes")),
-                new Layout(kind.id(), example.findText("arrangement-status").orElse("settled"), new TreeSet<>(example.texts("features")), traits));
+                new PlannedSystem(kind.id(), example.findText("arrangement-status").orElse("settled"), new TreeSet<>(example.texts("features")), traits));
     }
 
     private static List<Assessment.StopFound> dangers(Node.Fields example) {
@@ -138,10 +138,10 @@ class RuleExamplesTest {
         return dangers;
     }
 
-    private static List<Work> work(Node.Fields example) {
+    private static List<PlannedWork> work(Node.Fields example) {
         String chief = example.findText("chief").orElse("");
-        List<Work> work = new ArrayList<>();
-        example.find("work").ifPresent(n -> n.asFields().fields().forEach((id, course) -> work.add(new Work(course.asText(),
+        List<PlannedWork> work = new ArrayList<>();
+        example.find("work").ifPresent(n -> n.asFields().fields().forEach((id, course) -> work.add(new PlannedWork(course.asText(),
                 id, Shared.CATALOGUE.cause(id).phase().word(), id.equals(chief)))));
         return work;
     }

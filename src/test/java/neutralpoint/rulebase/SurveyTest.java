@@ -14,7 +14,7 @@ import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
 import neutralpoint.job.Temperatures;
 import neutralpoint.report.AssessmentJson;
-import neutralpoint.workings.WorkedOut;
+import neutralpoint.workings.Calculation;
 import org.junit.jupiter.api.Test;
 
 /** What the readings of a house come to in its assessment, beside what was answered by hand. */
@@ -29,7 +29,7 @@ class SurveyTest {
 
     private static Optional<Answer> workedOut(Job job, String finding) {
         return Shared.ASSESSOR.assess(job).workedOut().stream().flatMap(w -> w.finding().stream())
-                .filter(f -> f.id().equals(finding)).map(WorkedOut.Found::answer).findFirst();
+                .filter(f -> f.id().equals(finding)).map(Calculation.Found::answer).findFirst();
     }
 
     @Test
@@ -63,7 +63,7 @@ class SurveyTest {
 
         assertThat(a.known().answer("cold-base-count")).as("the readings say none").contains(new Answer.One("most"));
         assertThat(a.disagreements()).singleElement().satisfies(w ->
-                assertThat(w.finding().orElseThrow()).isEqualTo(new WorkedOut.Found("cold-base-count", new Answer.One("none"))));
+                assertThat(w.finding().orElseThrow()).isEqualTo(new Calculation.Found("cold-base-count", new Answer.One("none"))));
     }
 
     @Test

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import neutralpoint.Shared;
-import neutralpoint.consult.Lookahead;
+import neutralpoint.consult.QuestionChooser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -115,7 +115,7 @@ class TankTemperatureTest {
     }
 
     private static Optional<String> next(String findings) {
-        return new Lookahead(Shared.ASSESSOR, Shared.CATALOGUE).next(Shared.ASSESSOR.assess(Shared.job("{\"findings\": {" + findings + "}}")))
+        return new QuestionChooser(Shared.ASSESSOR, Shared.CATALOGUE).next(Shared.ASSESSOR.assess(Shared.job("{\"findings\": {" + findings + "}}")))
                 .map(q -> q.finding().id());
     }
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** Balance is read from the tails: who drops too little has too much, and the one that drops most is the index radiator. */
 class BalanceWorkingsTest {
-    private static Optional<WorkedOut> balance(String rows, String findings) {
+    private static Optional<Calculation> balance(String rows, String findings) {
         Job job = Shared.job("{\"radiators\": [" + rows + "], \"findings\": {" + findings + "}}");
         return BalanceWorkings.of(job, SurveyedRadiator.of(job));
     }
@@ -25,23 +25,23 @@ class BalanceWorkingsTest {
     /** Hall drops 4, lounge 7, back bedroom 25: the bedroom is the index radiator, and the hall is closed down first. */
     @Test
     void theNearOnesAreClosedDownMostOverFedFirstAndTheIndexRadiatorIsLeft() {
-        WorkedOut w = balance(String.join(",", row("lounge", 70, 63, ""), row("back bedroom", 70, 45, ""), row("hall", 70, 66, "")), "").orElseThrow();
-        assertThat(w.grade()).isEqualTo(WorkedOut.Grade.WARN);
+        Calculation w = balance(String.join(",", row("lounge", 70, 63, ""), row("back bedroom", 70, 45, ""), row("hall", 70, 66, "")), "").orElseThrow();
+        assertThat(w.grade()).isEqualTo(Calculation.Grade.WARN);
         assertThat(w.says()).isEqualTo("Unbalanced: the index radiator is back bedroom; close down in this order: hall, lounge.");
         assertThat(w.sums()).startsWith("wanted drop 11 degrees for every radiator").anyMatch(l -> l.startsWith("back bedroom: drops 25"));
     }
 
     @Test
     void equalDropsAreBalanced() {
-        WorkedOut w = balance(String.join(",", row("lounge", 70, 59, ""), row("hall", 70, 60, ""), row("study", 70, 58, "")), "").orElseThrow();
-        assertThat(w.grade()).isEqualTo(WorkedOut.Grade.PASS);
+        Calculation w = balance(String.join(",", row("lounge", 70, 59, ""), row("hall", 70, 60, ""), row("study", 70, 58, "")), "").orElseThrow();
+        assertThat(w.grade()).isEqualTo(Calculation.Grade.PASS);
         assertThat(w.says()).isEqualTo("Balanced: every drop is within 2 degrees of 11.");
     }
 
     /** A condensing boiler that runs at a drop of 20 wants 20 at every radiator. */
     @Test
     void theBoilersOwnDropIsWantedWhereItWasRead() {
-        WorkedOut w = balance(String.join(",", row("lounge", 70, 51, ""), row("hall", 70, 50, ""), row("study", 70, 51, "")),
+        Calculation w = balance(String.join(",", row("lounge", 70, 51, ""), row("hall", 70, 50, ""), row("study", 70, 51, "")),
                 "\"boiler-flow-return-kelvin\": 20").orElseThrow();
         assertThat(w.says()).isEqualTo("Balanced: every drop is within 2 degrees of 20.");
     }
@@ -52,7 +52,7 @@ class BalanceWorkingsTest {
      */
     @Test
     void aSizedRadiatorIsToldItsFlow() {
-        WorkedOut w = balance(String.join(",", row("lounge", 70, 59, SIZED), row("hall", 70, 60, SIZED), row("study", 70, 58, SIZED)), "").orElseThrow();
+        Calculation w = balance(String.join(",", row("lounge", 70, 59, SIZED), row("hall", 70, 60, SIZED), row("study", 70, 58, SIZED)), "").orElseThrow();
         assertThat(w.sums()).anyMatch(l -> l.startsWith("lounge: drops 11, wants 1.93 litres a minute"));
     }
 

@@ -15,14 +15,14 @@ class ExtremeReadingsTest {
         Job job = Shared.job("""
                 {"radiators": [{"name": "hall", "floor": "ground", "topCelsius": 70, "baseCelsius": 64},
                  {"name": "bath", "floor": "first", "flowTailCelsius": 96}], "findings": {}}""");
-        assertThat(ExtremeReadings.of(job)).extracting(WorkedOut::says).containsExactly("The hottest reading is 96 °C, at bath.");
+        assertThat(ExtremeReadings.of(job)).extracting(Calculation::says).containsExactly("The hottest reading is 96 °C, at bath.");
     }
 
     @Test
     void noRowIsCalledHealthyAtSuchHeat() {
         Job job = Shared.job("{\"radiators\": [{\"name\": \"hall\", \"floor\": \"ground\", \"topCelsius\": 92, \"baseCelsius\": 88}], \"findings\": {}}");
         assertThat(SurveyedRadiator.of(job)).extracting(SurveyedRadiator::stateShown).containsExactly("too hot");
-        assertThat(Workings.of(job, SurveyedRadiator.of(job))).noneMatch(w -> w.grade() == WorkedOut.Grade.PASS);
+        assertThat(Workings.of(job, SurveyedRadiator.of(job))).noneMatch(w -> w.grade() == Calculation.Grade.PASS);
     }
 
     @Test
@@ -47,7 +47,7 @@ class ExtremeReadingsTest {
         Job job = Shared.job("""
                 {"gauge": [{"at": "2026-11-02T08:00", "bar": 3.6, "waterCelsius": 70}, {"at": "2026-11-02T20:00", "bar": 0.4, "waterCelsius": 15}],
                  "findings": {}}""");
-        assertThat(ExtremeReadings.of(job)).extracting(WorkedOut::says)
+        assertThat(ExtremeReadings.of(job)).extracting(Calculation::says)
                 .containsExactly("The highest logged pressure is 3.6 bar; the safety valve is set to 3.");
         assertThat(Shared.ASSESSOR.assess(job).stops()).extracting(Assessment.StopFound::id).containsExactly("safety-valve-does-not-lift");
     }

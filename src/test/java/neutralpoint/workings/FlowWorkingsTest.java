@@ -1,8 +1,8 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.NOTE;
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.NOTE;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -15,7 +15,7 @@ class FlowWorkingsTest {
     /** 100 litres, a vessel of 12 charged to 1 bar: 2.013 x 12 = 24.16 bar litres of air. */
     private static final Job HOUSE = Given.figures("system-content-litres", 100, "vessel-size-litres", 12, "vessel-charge-bar", 1);
 
-    private static WorkedOut flow(double kilowatts, double kelvin) {
+    private static Calculation flow(double kilowatts, double kelvin) {
         return Given.saying(Given.figures("boiler-output-kw", kilowatts, "boiler-flow-return-kelvin", kelvin), "About");
     }
 

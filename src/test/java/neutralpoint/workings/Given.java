@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import neutralpoint.Shared;
 import neutralpoint.job.Answer;
-import neutralpoint.job.Body;
 import neutralpoint.job.GaugeReading;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
+import neutralpoint.job.RadiatorSize;
 import neutralpoint.job.Temperatures;
 
 /** Jobs with nothing in them but what a sum reads. */
@@ -48,7 +48,7 @@ final class Given {
     }
 
     static Radiator sized(Radiator r, String type, int height, int length) {
-        return new Radiator(r.name(), r.floor(), r.leg(), r.runMetres(), Optional.of(new Body(type, height, length)), r.valves(),
+        return new Radiator(r.name(), r.floor(), r.leg(), r.runMetres(), Optional.of(new RadiatorSize(type, height, length)), r.valves(),
                 r.temperatures());
     }
 
@@ -79,12 +79,12 @@ final class Given {
         return new GaugeReading(LocalDateTime.of(2026, 11, 2, 8, 0).plusHours(hour), bar, waterCelsius);
     }
 
-    static List<WorkedOut> workings(Job job) {
+    static List<Calculation> workings(Job job) {
         return Workings.of(job, SurveyedRadiator.of(job));
     }
 
     /** What is worked out for this finding. */
-    static Optional<WorkedOut> of(Job job, String finding) {
+    static Optional<Calculation> of(Job job, String finding) {
         return workings(job).stream().filter(w -> w.finding().map(f -> f.id().equals(finding)).orElse(false)).findFirst();
     }
 
@@ -94,8 +94,8 @@ final class Given {
     }
 
     /** The outcome whose sentence begins so. */
-    static WorkedOut saying(Job job, String beginning) {
-        List<WorkedOut> all = workings(job);
+    static Calculation saying(Job job, String beginning) {
+        List<Calculation> all = workings(job);
         return all.stream().filter(w -> w.says().startsWith(beginning)).findFirst()
                 .orElseThrow(() -> new AssertionError("nothing begins \"" + beginning + "\" in " + all));
     }

@@ -86,7 +86,7 @@ class ReadingsTest {
         Assessment a = assess(house("redpoll-drive"));
         assertThat(found(a, "cold-base-count")).isEqualTo(new Answer.One("few"));
         assertThat(found(a, "survey-pattern")).isEqualTo(new Answer.Several(List.of("old-radiators-restricted")));
-        WorkedOut restricted = saying(a, "Base restricted: Lounge, Dining room, Front bedroom, 3 of 8.");
+        Calculation restricted = saying(a, "Base restricted: Lounge, Dining room, Front bedroom, 3 of 8.");
         assertThat(restricted.sums().get(0)).contains("Lounge: top 66, base 36", "about 53 in 100 of the base does nothing");
         assertThat(chief(a)).isEqualTo("sludge-in-one-or-few-radiators");
     }
@@ -97,7 +97,7 @@ class ReadingsTest {
         Assessment a = assess(house("linnet-road"));
         assertThat(found(a, "survey-pattern")).isEqualTo(new Answer.Several(List.of("far-starved")));
         assertThat(said(a, "survey-pattern")).isEqualTo("Pattern: far starved.");
-        assertThat(saying(a, "Starved of flow: Bedroom 1, Bedroom 2, Shower room, 3 of 9.").grade()).isEqualTo(WorkedOut.Grade.WARN);
+        assertThat(saying(a, "Starved of flow: Bedroom 1, Bedroom 2, Shower room, 3 of 9.").grade()).isEqualTo(Calculation.Grade.WARN);
         assertThat(chief(a)).isEqualTo("unbalanced");
     }
 
@@ -140,12 +140,12 @@ class ReadingsTest {
         return workedOut(a, finding).says();
     }
 
-    private static WorkedOut workedOut(Assessment a, String finding) {
+    private static Calculation workedOut(Assessment a, String finding) {
         return a.workedOut().stream().filter(w -> w.finding().map(f -> f.id().equals(finding)).orElse(false)).findFirst()
                 .orElseThrow(() -> new AssertionError(finding + " was not worked out; what was: " + a.workedOut()));
     }
 
-    private static WorkedOut saying(Assessment a, String sentence) {
+    private static Calculation saying(Assessment a, String sentence) {
         return a.workedOut().stream().filter(w -> w.says().equals(sentence)).findFirst()
                 .orElseThrow(() -> new AssertionError("nothing says \"" + sentence + "\"; what is said: " + a.workedOut()));
     }

@@ -1,14 +1,14 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import neutralpoint.hydronics.RadiatorReading.State;
+import neutralpoint.hydronics.emitter.RadiatorReading.RadiatorState;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
@@ -109,7 +109,7 @@ class SurveyWorkingsTest {
     @Test
     void aLongListIsCutShort() {
         List<Radiator> radiators = new ArrayList<>(bases(40, 40).radiators());
-        WorkedOut listed = Given.saying(Job.begin("test").withRadiators(radiators), "Base restricted");
+        Calculation listed = Given.saying(Job.begin("test").withRadiators(radiators), "Base restricted");
         assertThat(listed.says()).startsWith("Base restricted: room 0, room 1, ").endsWith(" more, 40 of 40.").hasSizeLessThan(160);
         assertThat(listed.sums()).hasSize(40);
         assertThat(listed.grade()).isEqualTo(WARN);
@@ -118,8 +118,8 @@ class SurveyWorkingsTest {
     @Test
     void aWarmRoomLeavesLessToTell() {
         Job warm = Given.with(Given.house(Given.face("hall", 38, 37)), "room-celsius", 35);
-        assertThat(SurveyedRadiator.of(warm).get(0).state()).isEqualTo(State.COLD);
-        assertThat(SurveyedRadiator.of(warm.without("room-celsius")).get(0).state()).as("at 20 degrees").isEqualTo(State.LUKEWARM);
+        assertThat(SurveyedRadiator.of(warm).get(0).state()).isEqualTo(RadiatorState.COLD);
+        assertThat(SurveyedRadiator.of(warm.without("room-celsius")).get(0).state()).as("at 20 degrees").isEqualTo(RadiatorState.LUKEWARM);
     }
 
     private static List<String> reaches(double... runs) {

@@ -1,18 +1,18 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.NOTE;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.NOTE;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import neutralpoint.hydronics.BoilerKind;
-import neutralpoint.hydronics.RadiatorType;
+import neutralpoint.hydronics.emitter.BoilerKind;
+import neutralpoint.hydronics.emitter.RadiatorType;
 import neutralpoint.job.Answer;
-import neutralpoint.job.Body;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
+import neutralpoint.job.RadiatorSize;
 import org.junit.jupiter.api.Test;
 
 /** How much water the heating holds: measured, added up, or by rule of thumb, and always with its doubt. */
@@ -104,10 +104,10 @@ class SystemLitresTest {
 
     @Test
     void everyKindOfRadiatorInTheTableHoldsWater() {
-        for (String type : Body.TYPES) {
+        for (String type : RadiatorSize.TYPES) {
             double fewest = litres(Given.panels(3, type, 100, 100)).litres().likely();
             assertThat(litres(Given.panels(3, type, 600, 1000)).litres().likely()).as(type).isGreaterThan(fewest);
         }
-        assertThat(Body.TYPES).hasSameSizeAs(RadiatorType.values());
+        assertThat(RadiatorSize.TYPES).hasSameSizeAs(RadiatorType.values());
     }
 }

@@ -1,8 +1,8 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.FAIL;
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.FAIL;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import neutralpoint.job.Job;
@@ -89,7 +89,7 @@ class VentWorkingsTest {
                 "The vent stands").grade()).isEqualTo(PASS);
     }
 
-    private static WorkedOut height(double ventMillimetres) {
+    private static Calculation height(double ventMillimetres) {
         return Given.saying(Given.figures("tank-above-boiler-m", 5, "vent-rise-mm", ventMillimetres, "pump-head-m", 5,
                 "tee-resistance-percent", 5), "The vent stands");
     }
@@ -112,7 +112,7 @@ class VentWorkingsTest {
         assertThat(head(-2).sums()).containsExactly("static pressure there: -2 m = -0.2 bar");
     }
 
-    private static WorkedOut head(double metres) {
+    private static Calculation head(double metres) {
         return Given.saying(Given.figures("tank-above-highest-part-m", metres), "The tank's water");
     }
 
@@ -133,7 +133,7 @@ class VentWorkingsTest {
         assertThat(boiling(2, 120).says()).as("1.2 bar, 105 degrees").startsWith("Water boils at 104.").endsWith("and the flow reads 120.");
     }
 
-    private static WorkedOut boiling(double tankAboveBoilerMetres, double flowCelsius) {
+    private static Calculation boiling(double tankAboveBoilerMetres, double flowCelsius) {
         return Given.saying(Given.figures("tank-above-boiler-m", tankAboveBoilerMetres, "boiler-flow-celsius", flowCelsius), "Water boils");
     }
 

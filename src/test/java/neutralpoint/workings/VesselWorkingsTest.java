@@ -1,9 +1,9 @@
 package neutralpoint.workings;
 
-import static neutralpoint.workings.WorkedOut.Grade.FAIL;
-import static neutralpoint.workings.WorkedOut.Grade.NOTE;
-import static neutralpoint.workings.WorkedOut.Grade.PASS;
-import static neutralpoint.workings.WorkedOut.Grade.WARN;
+import static neutralpoint.workings.Calculation.Grade.FAIL;
+import static neutralpoint.workings.Calculation.Grade.NOTE;
+import static neutralpoint.workings.Calculation.Grade.PASS;
+import static neutralpoint.workings.Calculation.Grade.WARN;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -31,7 +31,7 @@ class VesselWorkingsTest {
         return Given.choice(job, VESSEL);
     }
 
-    private static WorkedOut hot(Job job) {
+    private static Calculation hot(Job job) {
         return Given.saying(job, "Hot gauge");
     }
 
@@ -46,7 +46,7 @@ class VesselWorkingsTest {
     @Test
     void aSteepRiseMeansThatTheChargeIsGone() {
         // Air that explains it: 1.89 x 2.513 x 3.613 / 1.1 = 15.6 bar litres; / 12 l = 1.30 bar absolute = 0.29 on the gauge.
-        WorkedOut w = hot(house(12, 1.5, 2.6));
+        Calculation w = hot(house(12, 1.5, 2.6));
         assertThat(verdict(house(12, 1.5, 2.6))).isEqualTo("charge-lost");
         assertThat(w.says()).endsWith("Vessel charge about 0.29 bar.");
         assertThat(w.sums()).last().asString().isEqualTo("a charge of 0.29 bar would explain 2.6 bar hot");
@@ -158,7 +158,7 @@ class VesselWorkingsTest {
         assertThat(fill(0, 0)).as("no pressure, though nothing stands above the gauge").isEqualTo(WARN);
     }
 
-    private static WorkedOut.Grade fill(double coldBar, double metres) {
+    private static Calculation.Grade fill(double coldBar, double metres) {
         return Given.saying(Given.figures("pressure-cold-bar", coldBar, "highest-radiator-above-gauge-m", metres), "Filled to").grade();
     }
 

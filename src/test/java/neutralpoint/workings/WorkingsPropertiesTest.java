@@ -13,8 +13,8 @@ import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.document.Documents;
 import neutralpoint.document.Json;
-import neutralpoint.hydronics.RadiatorReading;
-import neutralpoint.hydronics.RadiatorReading.State;
+import neutralpoint.hydronics.emitter.RadiatorReading;
+import neutralpoint.hydronics.emitter.RadiatorReading.RadiatorState;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
@@ -63,7 +63,7 @@ class WorkingsPropertiesTest {
         everyJob((job, random) -> Given.workings(job).forEach(w -> w.finding().ifPresent(WorkingsPropertiesTest::assertValid)));
     }
 
-    private static void assertValid(WorkedOut.Found found) {
+    private static void assertValid(Calculation.Found found) {
         Finding finding = Shared.CATALOGUE.finding(found.id());
         switch (finding.type()) {
             case NUMBER -> {
@@ -118,7 +118,7 @@ class WorkingsPropertiesTest {
         for (long seed = 0; seed < TRIES; seed++) {
             Random random = new Random(seed);
             Job job = vent(random);
-            Job more = Given.with(job, "pump-head-m", Figures.get(job, "pump-head-m") + 2 * random.nextDouble());
+            Job more = Given.with(job, "pump-head-m", Readings.get(job, "pump-head-m") + 2 * random.nextDouble());
             assertThat(badness(more)).as("seed %d", seed).isGreaterThanOrEqualTo(badness(job)).isPositive();
         }
     }
@@ -128,7 +128,7 @@ class WorkingsPropertiesTest {
         for (long seed = 0; seed < TRIES; seed++) {
             Random random = new Random(seed);
             Job job = Given.with(vent(random), "tank-above-boiler-m", 20 * random.nextDouble());
-            Job higher = Given.with(job, "vent-rise-mm", Figures.get(job, "vent-rise-mm") + 500 * random.nextDouble());
+            Job higher = Given.with(job, "vent-rise-mm", Readings.get(job, "vent-rise-mm") + 500 * random.nextDouble());
             assertThat(badness(higher)).as("seed %d", seed).isLessThanOrEqualTo(badness(job));
             assertThat(Given.saying(higher, "The vent stands").grade()).as("seed %d", seed)
                     .isLessThanOrEqualTo(Given.saying(job, "The vent stands").grade());
@@ -142,18 +142,18 @@ class WorkingsPropertiesTest {
             Random random = new Random(seed);
             double flow = 50 + 30 * random.nextDouble();
             Radiator r = Given.radiator("hall", flow - 5 * random.nextDouble(), flow - 30 * random.nextDouble(), flow, flow - 20 * random.nextDouble());
-            if (state(r) == State.BASE_RESTRICTED) {
+            if (state(r) == RadiatorState.BASE_RESTRICTED) {
                 restricted++;
                 Temperatures t = r.temperatures();
                 Radiator colder = Given.radiator("hall", t.topCelsius().getAsDouble(), t.baseCelsius().getAsDouble() - 20 * random.nextDouble(),
                         flow, t.returnTailCelsius().getAsDouble());
-                assertThat(state(colder)).as("seed %d", seed).isEqualTo(State.BASE_RESTRICTED);
+                assertThat(state(colder)).as("seed %d", seed).isEqualTo(RadiatorState.BASE_RESTRICTED);
             }
         }
         assertThat(restricted).isGreaterThan(TRIES / 20);
     }
 
-    private static RadiatorReading.State state(Radiator r) {
+    private static RadiatorReading.RadiatorState state(Radiator r) {
         return SurveyedRadiator.of(Given.house(r)).get(0).state();
     }
 
@@ -165,7 +165,7 @@ class WorkingsPropertiesTest {
             Job job = Given.figures("system-content-litres", 20 + 200 * random.nextDouble(), "vessel-size-litres", litres,
                     "pressure-cold-bar", 2 * random.nextDouble(), "pressure-hot-bar", 3);
             Job larger = Given.with(job, "vessel-size-litres", litres + 10 * random.nextDouble());
-            double content = Figures.get(job, "system-content-litres");
+            double content = Readings.get(job, "system-content-litres");
             assertThat(HotGauge.of(larger).orElseThrow().expectedBar(content)).as("seed %d", seed)
                     .isLessThanOrEqualTo(HotGauge.of(job).orElseThrow().expectedBar(content));
         }

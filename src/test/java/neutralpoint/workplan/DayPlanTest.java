@@ -8,15 +8,16 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import neutralpoint.hydronics.Range;
+import neutralpoint.hydronics.Estimate;
 import neutralpoint.workplan.DayPlan.Timed;
+import neutralpoint.workplan.figures.Figure;
 import org.junit.jupiter.api.Test;
 
 /** When each stage begins and ends, and how long the house is cold. */
 class DayPlanTest {
 
     private static Timed step(String stage, double minutes, boolean withoutHeat) {
-        return new Timed(stage, Range.exactly(minutes), withoutHeat);
+        return new Timed(stage, Estimate.exactly(minutes), withoutHeat);
     }
 
     /**
@@ -30,8 +31,8 @@ class DayPlanTest {
         assertThat(day.spans()).extracting(s -> s.stage() + " " + s.start() + " " + s.finish()).containsExactly("prepare 08:30 09:00",
                 "isolate 09:00 09:45", "cleanse 09:45 11:25", "prove 11:25 12:25");
         assertThat(day.finish()).isEqualTo("12:25");
-        assertThat(day.minutes()).isEqualTo(Range.exactly(235));
-        assertThat(day.withoutHeat()).isEqualTo(Range.exactly(155));
+        assertThat(day.minutes()).isEqualTo(Estimate.exactly(235));
+        assertThat(day.withoutHeat()).isEqualTo(Estimate.exactly(155));
         assertThat(day.figures()).extracting(Figure::shown).containsExactly("235 minutes", "155 minutes");
         assertThat(day.figures().get(0).sums()).contains("prepare: 30 minutes", "from 08:30 together 235 minutes, done by 12:25");
     }
@@ -40,17 +41,17 @@ class DayPlanTest {
     @Test
     void heatBetweenEndsAColdStretch() {
         DayPlan day = DayPlan.of(List.of(step("isolate", 30, true), step("heat", 40, false), step("dump", 50, true)), LocalTime.of(7, 45));
-        assertThat(day.withoutHeat()).isEqualTo(Range.exactly(50));
+        assertThat(day.withoutHeat()).isEqualTo(Estimate.exactly(50));
         assertThat(day.finish()).isEqualTo("09:45");
     }
 
     /** Likely minutes set the clock; the ends stay beside them. By the likely figures the first stretch is longest, at worst the second. */
     @Test
     void guessesStayGuesses() {
-        DayPlan day = DayPlan.of(List.of(new Timed("isolate", new Range(20, 40, 50), true), step("heat", 30, false),
-                new Timed("dump", new Range(10, 30, 90), true)));
-        assertThat(day.minutes()).isEqualTo(new Range(60, 100, 170));
-        assertThat(day.withoutHeat()).isEqualTo(new Range(20, 40, 90));
+        DayPlan day = DayPlan.of(List.of(new Timed("isolate", new Estimate(20, 40, 50), true), step("heat", 30, false),
+                new Timed("dump", new Estimate(10, 30, 90), true)));
+        assertThat(day.minutes()).isEqualTo(new Estimate(60, 100, 170));
+        assertThat(day.withoutHeat()).isEqualTo(new Estimate(20, 40, 90));
         assertThat(day.finish()).isEqualTo("10:10");
     }
 
@@ -66,7 +67,7 @@ class DayPlanTest {
     void noStepsAreNoTime() {
         DayPlan day = DayPlan.of(List.of());
         assertThat(day.finish()).isEqualTo("08:30");
-        assertThat(day.minutes()).isEqualTo(Range.NOTHING);
+        assertThat(day.minutes()).isEqualTo(Estimate.NOTHING);
         assertThat(day.spans()).isEmpty();
     }
 
@@ -74,7 +75,7 @@ class DayPlanTest {
     void noStepTakesLessThanNoTime() {
         assertThatIllegalArgumentException().isThrownBy(() -> step("dump", -1, true))
                 .withMessage("The least minutes of a step in dump are -1; they must be 0 or more.");
-        assertThat(step("dump", 0, true).minutes()).isEqualTo(Range.NOTHING);
+        assertThat(step("dump", 0, true).minutes()).isEqualTo(Estimate.NOTHING);
     }
 
     @Test
@@ -83,7 +84,7 @@ class DayPlanTest {
         Random random = new Random(seed);
         for (int i = 0; i < 500; i++) {
             List<Timed> steps = IntStream.range(0, random.nextInt(30)).mapToObj(s -> new Timed("stage " + random.nextInt(4),
-                    Range.about(random.nextInt(60), 0.3), random.nextBoolean())).toList();
+                    Estimate.about(random.nextInt(60), 0.3), random.nextBoolean())).toList();
             DayPlan day = DayPlan.of(steps);
             String which = "seed " + seed + ", day " + i;
             assertThat(day.spans().stream().mapToDouble(s -> s.minutes().likely()).sum()).as(which).isCloseTo(day.minutes().likely(), within(1e-9));

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.authoring.CaseStudy;
 import neutralpoint.report.EmergencyPage;
-import neutralpoint.rulebase.Draft;
+import neutralpoint.rulebase.DraftPlan;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -22,7 +22,7 @@ class EmergencyClosuresTest {
     }
 
     private static void areNamed(CaseStudy house) {
-        Draft draft = Shared.ASSESSOR.plan(house.job(), Optional.of("machine-flush"));
+        DraftPlan draft = Shared.ASSESSOR.plan(house.job(), Optional.of("machine-flush"));
         String page = String.join("\n", EmergencyPage.of(Shared.CATALOGUE.emergency("steam"), Shared.CATALOGUE, house.job(), Set.of()));
         List<String> shut = draft.steps().stream().flatMap(s -> s.step().closes().stream()).map(Shared.CATALOGUE::closure)
                 .filter(c -> c.relief()).map(c -> c.title()).toList();

@@ -17,53 +17,56 @@ import neutralpoint.catalogue.Finding;
 import neutralpoint.document.Documents;
 import neutralpoint.document.Node;
 import neutralpoint.job.Answer;
-import neutralpoint.job.Body;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
+import neutralpoint.job.RadiatorSize;
 import neutralpoint.job.Temperatures;
+import neutralpoint.workplan.figures.Figure;
+import neutralpoint.workplan.figures.JobScope;
+import neutralpoint.workplan.figures.Quantities;
 
 /** Houses to work plans out for, known ones and random ones, and the published values to hold the sums against. */
-final class Houses {
-    static final Scope MACHINE = new Scope("full-flush", "machine-flush", Set.of("sealed"));
-    static final Scope OPEN = new Scope("full-flush", "machine-flush", Set.of("open-vented", "loft-tank"));
-    static final Scope CHEMICAL = new Scope("partial-cleanse", "chemical-drain-and-rinse", Set.of("sealed"));
-    static final Scope REPAIR = new Scope("component-repair", "", Set.of("sealed"));
+public final class Houses {
+    public static final JobScope MACHINE = new JobScope("full-flush", "machine-flush", Set.of("sealed"));
+    public static final JobScope OPEN = new JobScope("full-flush", "machine-flush", Set.of("open-vented", "loft-tank"));
+    public static final JobScope CHEMICAL = new JobScope("partial-cleanse", "chemical-drain-and-rinse", Set.of("sealed"));
+    public static final JobScope REPAIR = new JobScope("component-repair", "", Set.of("sealed"));
 
     private Houses() {}
 
     /** Ten single finned panels of 600 by 1000 mm; 100 litres measured, 12 litres a minute at the tap, bleed water grey. */
-    static Job tenRadiators() {
+    public static Job tenRadiators() {
         return reading(reading(radiators(10).with("bleed-water", new Answer.One("black")), "system-content-litres", 100),
                 "cold-supply-litres-per-minute", 12);
     }
 
-    static Job radiators(int count) {
+    public static Job radiators(int count) {
         return Job.begin("ten").withRadiators(IntStream.rangeClosed(1, count).mapToObj(i -> sized("room " + i, "type-11", 600, 1000)).toList());
     }
 
-    static Radiator sized(String name, String type, int height, int length) {
-        return new Radiator(name, "ground", "", OptionalDouble.empty(), Optional.of(new Body(type, height, length)), "unknown", Temperatures.NONE);
+    public static Radiator sized(String name, String type, int height, int length) {
+        return new Radiator(name, "ground", "", OptionalDouble.empty(), Optional.of(new RadiatorSize(type, height, length)), "unknown", Temperatures.NONE);
     }
 
-    static Job reading(Job job, String finding, double value) {
+    public static Job reading(Job job, String finding, double value) {
         return job.with(finding, new Answer.Reading(value, Shared.CATALOGUE.finding(finding).unit()));
     }
 
     /** Every course with each of its methods, on systems of several kinds. */
-    static List<Scope> scopes() {
-        List<Scope> scopes = new ArrayList<>();
+    public static List<JobScope> scopes() {
+        List<JobScope> scopes = new ArrayList<>();
         List<Set<String>> systems = List.of(Set.of(), Set.of("sealed"), Set.of("open-vented", "loft-tank"), Set.of("sealed", "microbore"),
                 Set.of("open-vented", "cylinder", "shared-tank", "no-additives", "no-flush"), Set.of("sealed", "on-demand", "boiler-with-vessel"));
         Shared.CATALOGUE.courses().keySet().forEach(course -> systems.forEach(traits -> {
-            scopes.add(new Scope(course, "", traits));
+            scopes.add(new JobScope(course, "", traits));
             Shared.CATALOGUE.methods().values().stream().filter(m -> m.courses().contains(course))
-                    .forEach(m -> scopes.add(new Scope(course, m.id(), traits)));
+                    .forEach(m -> scopes.add(new JobScope(course, m.id(), traits)));
         }));
         return scopes;
     }
 
     /** None to fourteen radiators of any kind and size, and any of the findings that a plan reads, ends of their range among them. */
-    static Job random(Random random) {
+    public static Job random(Random random) {
         List<String> findings = List.of("system-content-litres", "boiler-output-kw", "cold-supply-litres-per-minute", "largest-pipe",
                 "flushing-pump-litres-per-minute", "flushing-heater-kilowatts", "cleaner-dose-percent", "neutraliser-dose-percent",
                 "inhibitor-dose-percent", "container-size-litres", "tds-of-mains-percent", "highest-radiator-above-gauge-m",
@@ -71,7 +74,7 @@ final class Houses {
                 "hot-water-made-by", "heat-source");
         Job job = Job.begin("random").withRadiators(IntStream.range(0, random.nextInt(15)).mapToObj(i -> random.nextInt(4) == 0
                 ? new Radiator("room " + i, "ground")
-                : sized("room " + i, Body.TYPES.get(random.nextInt(Body.TYPES.size())), 100 + random.nextInt(2401), 100 + random.nextInt(5901))).toList());
+                : sized("room " + i, RadiatorSize.TYPES.get(random.nextInt(RadiatorSize.TYPES.size())), 100 + random.nextInt(2401), 100 + random.nextInt(5901))).toList());
         for (String id : findings) {
             if (random.nextInt(3) > 0) {
                 job = job.with(id, answer(Shared.CATALOGUE.finding(id), random));
@@ -93,19 +96,19 @@ final class Houses {
     }
 
     /** What a published check value says is to be expected. */
-    static Node published(String subject, String id) {
+    public static Node published(String subject, String id) {
         return Documents.readJson(Path.of("src/test/resources/references", subject + ".json")).asItems().items().stream().map(Node::asFields)
                 .filter(e -> e.text("id").equals(id)).findFirst().orElseThrow().get("expected");
     }
 
     /** A figure of the plan, which must be there. */
-    static Figure figure(Job job, Scope scope, String id) {
+    public static Figure figure(Job job, JobScope scope, String id) {
         Quantities all = Quantities.of(job, scope);
         return all.figure(id).orElseThrow(() -> new AssertionError(id + " was not worked out; to measure: " + all.toMeasure()));
     }
 
     /** All three ends of a figure, near enough. */
-    static void isAbout(Figure figure, double low, double likely, double high, double give) {
+    public static void isAbout(Figure figure, double low, double likely, double high, double give) {
         assertThat(figure.value().low()).as(figure.toString()).isCloseTo(low, within(give));
         assertThat(figure.value().likely()).as(figure.toString()).isCloseTo(likely, within(give));
         assertThat(figure.value().high()).as(figure.toString()).isCloseTo(high, within(give));

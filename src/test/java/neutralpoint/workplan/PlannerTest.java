@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
-import neutralpoint.rulebase.Draft;
+import neutralpoint.rulebase.DraftPlan;
 import neutralpoint.rulebase.RuleInfo;
 import neutralpoint.rulebase.fact.Step;
 import org.junit.jupiter.api.Test;
@@ -131,7 +131,7 @@ class PlannerTest {
     void aStepCarriesItsRulesNotes() {
         RuleInfo rule = RuleInfo.of("r", "workplan", Map.of("says", "Shut it.", "because", "It leaks.", "source", "common-practice",
                 "tools", "key, tag", "proves", "It is dry.", "caution", "scald"));
-        PlanStep step = Planner.order(List.of(new Draft.Drawn(rule, Step.called("a").in("prepare").minutes(7))),
+        PlanStep step = Planner.order(List.of(new DraftPlan.DraftStep(rule, Step.called("a").in("prepare").minutes(7))),
                 Shared.CATALOGUE.closures(), List.of()).get(0);
         assertThat(step.says()).isEqualTo("Shut it.");
         assertThat(step.because()).isEqualTo("It leaks.");
@@ -145,7 +145,7 @@ class PlannerTest {
 
     private static List<String> order(Step... steps) {
         int[] number = {0};
-        return Planner.order(Stream.of(steps).map(s -> new Draft.Drawn(RuleInfo.of("rule " + number[0]++, "workplan", Map.of()), s)).toList(),
+        return Planner.order(Stream.of(steps).map(s -> new DraftPlan.DraftStep(RuleInfo.of("rule " + number[0]++, "workplan", Map.of()), s)).toList(),
                 Shared.CATALOGUE.closures(), List.of())
                 .stream().map(PlanStep::id).toList();
     }

@@ -3,8 +3,8 @@ package neutralpoint.rulebase.fact;
 import java.util.List;
 
 /** Two answers that cannot both be right; the rule's because says which to look at again. */
-public record Contradiction(List<Seen> from) {
-    public static Contradiction between(Seen... from) {
+public record Contradiction(List<Sign> from) {
+    public static Contradiction between(Sign... from) {
         return new Contradiction(List.of(from));
     }
 }

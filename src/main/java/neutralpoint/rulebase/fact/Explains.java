@@ -9,9 +9,9 @@ import java.util.List;
  * @param sign   the observation explained
  * @param rivals causes the sign stops speaking for; what the settled cause leads to is no rival
  */
-public record Explains(String by, Seen sign, List<String> rivals) {
+public record Explains(String by, Sign sign, List<String> rivals) {
 
-    public static Explains awayFrom(Settled by, Seen sign, String... rivals) {
+    public static Explains awayFrom(Settled by, Sign sign, String... rivals) {
         return new Explains(by.cause(), sign, List.of(rivals));
     }
 }

@@ -3,7 +3,7 @@ package neutralpoint.rulebase.fact;
 import neutralpoint.job.Quantity;
 
 /** A reading, in the unit its finding is catalogued with. */
-public record Measured(String finding, double value, String unit) implements Seen {
+public record Measured(String finding, double value, String unit) implements Sign {
     @Override
     public String shown() {
         String number = Quantity.shown(value);

@@ -7,9 +7,9 @@ import java.util.List;
  *
  * @param bar over the air outside, from 0 to 10
  */
-public record Pressure(double bar, List<Seen> from) {
+public record Pressure(double bar, List<Sign> from) {
 
-    public static Pressure limit(double bar, Seen... from) {
+    public static Pressure limit(double bar, Sign... from) {
         return new Pressure(bar, List.of(from));
     }
 }

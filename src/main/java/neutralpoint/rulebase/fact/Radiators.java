@@ -8,7 +8,7 @@ package neutralpoint.rulebase.fact;
  * @param outOf radiators that gave any answer on that floor
  */
 public record Radiators(String finding, String answer, String floor, int count, int outOf)
-        implements Seen {
+        implements Sign {
 
     /** Share of the radiators looked at, 0 to 1. */
     public double getShare() {

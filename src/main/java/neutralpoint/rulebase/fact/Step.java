@@ -97,7 +97,7 @@ public record Step(String id, String stage, List<String> needs, List<String> aft
     }
 
     /** What else the sentence says of this house. */
-    public Step adding(Told told) {
+    public Step adding(HouseNote told) {
         return new Step(id, stage, needs, after, closes, reopens, minutes, heatsToCelsius, fires, clears, words, told.says());
     }
 

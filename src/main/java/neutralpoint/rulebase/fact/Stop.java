@@ -8,7 +8,7 @@ import java.util.List;
  * @param course "refer", or the course by which the engineer can clear it on site
  * @param danger id of the danger that stands
  */
-public record Stop(String course, String danger, List<Seen> from) {
+public record Stop(String course, String danger, List<Sign> from) {
 
     /** True when somebody else must deal with it. */
     public boolean isReferral() {
@@ -16,12 +16,12 @@ public record Stop(String course, String danger, List<Seen> from) {
     }
 
     /** Nothing may go on here; somebody else must deal with the danger. */
-    public static Stop refer(String danger, Seen... from) {
+    public static Stop refer(String danger, Sign... from) {
         return new Stop("refer", danger, List.of(from));
     }
 
     /** The engineer can clear the danger on site by the named course before anything else. */
-    public static Stop clearBy(String course, String danger, Seen... from) {
+    public static Stop clearBy(String course, String danger, Sign... from) {
         return new Stop(course, danger, List.of(from));
     }
 }

@@ -1,0 +1,2 @@
+/** Pictures of readings: strips of radiators, and pressure against temperature. */
+package neutralpoint.report.chart;

@@ -1,0 +1,39 @@
+package neutralpoint.report.schematic;
+
+/** A part that water meets on its way from the boiler's flow round to its return. */
+public enum Component {
+    BOILER("boiler", "boiler"),
+    VENT_TEE("vent tee", "open vent tee"),
+    FEED_TEE("feed tee", "cold feed tee"),
+    COMBINED_TEE("combined tee", "combined feed and vent tee"),
+    PUMP("pump", "circulating pump"),
+    BYPASS("bypass", "automatic bypass valve"),
+    /** A three-port valve, one two-port valve, or a two-port valve on each branch. */
+    VALVE("motorised valve", "motorised valve"),
+    CYLINDER("cylinder", "hot-water cylinder"),
+    RADIATORS("radiators", "radiators"),
+    MIXING_SET("mixing set", "mixing set"),
+    STORE("thermal store", "thermal store"),
+    FILTER("filter", "magnetic filter"),
+    VESSEL_TEE("vessel", "expansion vessel"),
+    SAFETY_VALVE("safety valve", "safety valve"),
+    GAUGE("gauge", "pressure gauge"),
+    FILL_POINT("fill loop", "filling loop");
+
+    private final String brief;
+    private final String full;
+
+    Component(String brief, String full) {
+        this.brief = brief;
+        this.full = full;
+    }
+
+    String name(boolean inFull) {
+        return inFull ? full : brief;
+    }
+
+    /** True for what joins flow and return, so that water passes through it from one to the other. */
+    boolean bridges() {
+        return this == BYPASS || this == CYLINDER || this == RADIATORS || this == MIXING_SET || this == STORE;
+    }
+}

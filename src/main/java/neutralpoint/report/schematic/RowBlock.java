@@ -1,0 +1,6 @@
+package neutralpoint.report.schematic;
+
+/** Something that takes up rows of a drawing. */
+sealed interface RowBlock permits InlinePart, Branch {
+    int height();
+}

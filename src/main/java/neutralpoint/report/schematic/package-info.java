@@ -1,0 +1,2 @@
+/** The line diagram of a heating system. */
+package neutralpoint.report.schematic;

@@ -1,0 +1,2 @@
+/** How wide and in what colours a report is written. */
+package neutralpoint.report.text;

@@ -1,0 +1,74 @@
+package neutralpoint.rulebase;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Phase;
+import neutralpoint.job.Job;
+import neutralpoint.rulebase.fact.LeadsTo;
+
+/**
+ * The one cause that is to be answered.
+ *
+ * @param because why it is put before the causes it leads to
+ */
+record LeadingCause(Optional<Assessment.CauseStanding> standing, List<String> because) {
+    private static final double WORTH_NAMING = 0.1;
+
+    /** The likeliest fault that explains the complaint, or the fault that stands behind it; without one, the likeliest of all. */
+    static LeadingCause of(Job job, List<Assessment.CauseStanding> causes, List<Derived<LeadsTo>> leads) {
+        Set<String> complaints = job.chosen(Catalogue.COMPLAINT);
+        List<Assessment.CauseStanding> worth = causes.stream()
+                .filter(c -> c.probability() >= WORTH_NAMING && !c.status().equals("excluded") && c.isSupported()).toList();
+        Predicate<Assessment.CauseStanding> answers = c -> c.cause().answers().stream().anyMatch(complaints::contains);
+        // Want of protection lets faults grow but is seldom itself what the householder feels; and a fault
+        // that is likely comes before one that merely fits the words of the complaint.
+        return Stream.<Predicate<Assessment.CauseStanding>>of(
+                        answers.and(LeadingCause::isLikelyFault),
+                        answers.and(Assessment.CauseStanding::isActive),
+                        LeadingCause::isLikelyFault,
+                        answers,
+                        c -> c.isActive() || complaints.isEmpty())
+                .flatMap(wanted -> worth.stream().filter(wanted).limit(1)).findFirst()
+                .map(c -> behind(c, worth, leads)).orElse(new LeadingCause(Optional.empty(), List.of()));
+    }
+
+    /** Goes from a fault to the likeliest one behind it, as far as that leads. */
+    private static LeadingCause behind(Assessment.CauseStanding first, List<Assessment.CauseStanding> worth, List<Derived<LeadsTo>> leads) {
+        Assessment.CauseStanding chief = first;
+        List<String> because = new ArrayList<>();
+        Set<String> seen = new HashSet<>(Set.of(first.id()));
+        for (Optional<Derived<LeadsTo>> lead = leadTo(chief, worth, leads, seen); lead.isPresent(); lead = leadTo(chief, worth, leads, seen)) {
+            String root = lead.get().fact().root();
+            chief = worth.stream().filter(c -> c.id().equals(root)).findFirst().orElseThrow();
+            because.add(lead.get().rule().because());
+            seen.add(root);
+        }
+        return new LeadingCause(Optional.of(chief), because);
+    }
+
+    private static Optional<Derived<LeadsTo>> leadTo(Assessment.CauseStanding consequence, List<Assessment.CauseStanding> worth,
+            List<Derived<LeadsTo>> leads, Set<String> seen) {
+        return worth.stream().filter(c -> isLikelyFault(c) && !seen.contains(c.id()))
+                .flatMap(c -> leads.stream().filter(l -> l.fact().root().equals(c.id()) && l.fact().consequence().equals(consequence.id())))
+                .findFirst();
+    }
+
+    private static boolean isLikelyFault(Assessment.CauseStanding c) {
+        return c.isActive() && c.cause().phase() != Phase.PROTECT;
+    }
+
+    boolean is(Assessment.CauseStanding other) {
+        return standing.map(s -> s.id().equals(other.id())).orElse(false);
+    }
+
+    /** The causes with the chief first. */
+    List<Assessment.CauseStanding> first(List<Assessment.CauseStanding> causes) {
+        return Stream.concat(causes.stream().filter(this::is), causes.stream().filter(c -> !is(c))).toList();
+    }
+}

@@ -1,4 +1,0 @@
-package neutralpoint.rulebase.fact;
-
-/** A caution that must be shown with the verdict. */
-public record Attach(String caution) {}

@@ -1,9 +1,0 @@
-package neutralpoint.rulebase.fact;
-
-/** Cleansing for one cause answers another as well, so that it needs no step of its own. */
-public record Covers(String cause, String covered) {
-
-    public Covers(Standing cause, Standing covered) {
-        this(cause.cause(), covered.cause());
-    }
-}

@@ -1,4 +1,0 @@
-package neutralpoint.rulebase.fact;
-
-/** A way of handling the water while cleansing that must not be used here. */
-public record Forbids(String handling) {}

@@ -1,4 +1,0 @@
-package neutralpoint.rulebase.fact;
-
-/** The remedy of a cause is, in this house, inside the appliance that heats the water. */
-public record Inside(Standing standing) {}

@@ -1,8 +1,0 @@
-package neutralpoint.rulebase.fact;
-
-/**
- * One step of the order of work.
- *
- * @param chief true for the recommended course itself
- */
-public record Work(String course, String cause, String phase, boolean chief) {}
