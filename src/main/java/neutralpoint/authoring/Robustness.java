@@ -50,6 +50,28 @@ public final class Robustness {
         return wrong.parallelStream().map(e -> new Score.JudgedCase(e.getKey(), assessor.assess(e.getValue()))).toList();
     }
 
+    /** Every case once, each answer hidden at this chance and so many of the rest taken for another, drawn by the seed. */
+    public List<Score.JudgedCase> someHidden(List<CaseStudy> cases, double hidden, int slips, long seed) {
+        Random random = new Random(seed);
+        List<Map.Entry<CaseStudy, Job>> left = new ArrayList<>();
+        for (CaseStudy c : cases) {
+            Job job = c.job();
+            for (String f : changeable(c)) {
+                job = random.nextDouble() < hidden ? job.with(f, Answer.NOT_CHECKED) : job;
+            }
+            for (int slip = 0; slip < slips; slip++) {
+                List<String> given = changeable(job);
+                if (!given.isEmpty()) {
+                    String f = given.get(random.nextInt(given.size()));
+                    Job before = job;
+                    job = other(catalogue.finding(f), job, random).map(answer -> before.with(f, answer)).orElse(job);
+                }
+            }
+            left.add(Map.entry(c, job));
+        }
+        return left.parallelStream().map(e -> new Score.JudgedCase(e.getKey(), assessor.assess(e.getValue()))).toList();
+    }
+
     /** Share of the cases whose course is still the same, for each seed, when every weight is moved by one grade up or down. */
     public double[] verdictsThatHold(List<CaseStudy> cases, int seeds) {
         List<String> before = courses(asTheyAre(cases));
@@ -84,7 +106,11 @@ public final class Robustness {
     }
 
     private static List<String> changeable(CaseStudy c) {
-        return c.job().answers().entrySet().stream()
+        return changeable(c.job());
+    }
+
+    private static List<String> changeable(Job job) {
+        return job.answers().entrySet().stream()
                 .filter(e -> !FIXED.contains(e.getKey()) && !e.getValue().equals(Answer.NOT_CHECKED)).map(Map.Entry::getKey).toList();
     }
 

@@ -1,6 +1,5 @@
 package neutralpoint.authoring;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -8,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.Certainty;
 import neutralpoint.rulebase.WeighedEvidence;
 import org.hipparchus.stat.StatUtils;
 
@@ -18,34 +18,24 @@ import org.hipparchus.stat.StatUtils;
  * @param first          share with a true cause first
  * @param inThree        share with a true cause among the first three
  * @param reciprocalRank mean of 1 / place of the true cause
- * @param brier          mean squared difference between the chance given to a cause and what was so, over the causes
- *                       that something was found about and the true ones
- * @param calibration    the same chances in bands
+ * @param chances        how far the chances given came true
+ * @param undecided      share for which no course was decided on
  * @param unexplained    share of the telling findings that no cause worth working on accounts for
  * @param unsafe         call-outs with unsafe advice
  */
-public record Score(int callouts, double accepted, double first, double inThree, double reciprocalRank, double brier,
-        List<ChanceBand> calibration, double unexplained, long unsafe) {
-    private static final double[] BANDS = {0, 0.1, 0.3, 0.5, 0.7, 0.9, 1};
-
-    /** Causes that were given a chance within a band, and how many of them were so. */
-    public record ChanceBand(double from, double to, int causes, double meanChance, double shareTrue) {}
-
+public record Score(int callouts, double accepted, double first, double inThree, double reciprocalRank, Reliability chances,
+        double undecided, double unexplained, long unsafe) {
     /** One call-out as it was judged, beside what was expected of it. */
     public record JudgedCase(CaseStudy expected, Assessment assessment) {}
-
-    private record Chance(double given, boolean so) {}
 
     public static Score of(List<JudgedCase> judged, Ranking ranking) {
         List<JudgedCase> withCause = judged.stream().filter(j -> !j.expected().causes().isEmpty()).toList();
         double[] ranks = withCause.stream().mapToDouble(j -> j.expected().rank(ranking.causes().apply(j.assessment()))).toArray();
-        List<Chance> chances = withCause.stream().flatMap(j -> chances(j).stream()).toList();
         List<JudgedCase> withCourse = judged.stream().filter(j -> !j.expected().courses().isEmpty()).toList();
         return new Score(judged.size(),
                 share(withCourse, j -> j.expected().courses().contains(ranking.course().apply(j.assessment()))),
                 mean(ranks, r -> r == 1 ? 1 : 0), mean(ranks, r -> r >= 1 && r <= 3 ? 1 : 0), mean(ranks, r -> r == 0 ? 0 : 1 / r),
-                chances.stream().mapToDouble(c -> Math.pow(c.given() - (c.so() ? 1 : 0), 2)).average().orElse(0),
-                bands(chances), unexplained(judged), judged.stream().filter(j -> j.expected().isUnsafe(j.assessment())).count());
+                Reliability.of(withCause), share(judged, j -> j.assessment().verdict().certainty() == Certainty.UNDECIDED), unexplained(judged), judged.stream().filter(j -> j.expected().isUnsafe(j.assessment())).count());
     }
 
     private static double share(List<JudgedCase> judged, Predicate<JudgedCase> holds) {
@@ -55,25 +45,6 @@ public record Score(int callouts, double accepted, double first, double inThree,
     private static double mean(double[] values, DoubleUnaryOperator of) {
         double[] mapped = Arrays.stream(values).map(of).toArray();
         return mapped.length == 0 ? 0 : StatUtils.mean(mapped);
-    }
-
-    private static List<Chance> chances(JudgedCase j) {
-        return j.assessment().causes().stream()
-                .filter(c -> !c.evidence().isEmpty() || j.expected().causes().contains(c.id()))
-                .map(c -> new Chance(c.probability(), j.expected().causes().contains(c.id()))).toList();
-    }
-
-    private static List<ChanceBand> bands(List<Chance> chances) {
-        List<ChanceBand> bands = new ArrayList<>();
-        for (int i = 0; i + 1 < BANDS.length; i++) {
-            double from = BANDS[i];
-            double to = BANDS[i + 1];
-            boolean last = i + 2 == BANDS.length;
-            List<Chance> here = chances.stream().filter(c -> c.given() >= from && (c.given() < to || last)).toList();
-            bands.add(new ChanceBand(from, to, here.size(), here.stream().mapToDouble(Chance::given).average().orElse(0),
-                    here.isEmpty() ? 0 : (double) here.stream().filter(Chance::so).count() / here.size()));
-        }
-        return bands;
     }
 
     /** A finding is telling when it speaks for some cause; explained when one of those is settled, likely or the chief. */

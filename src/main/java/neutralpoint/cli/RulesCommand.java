@@ -26,7 +26,7 @@ final class RulesCommand implements Callable<Integer> {
     /** The sub-commands are put in only when one of them may be meant: a call-out should not wait for them. */
     static void addSubcommands(CommandLine rules) {
         List.of(new RulesShowCommand(), new RulesCheckCommand(), new RulesIndexCommand(), new RulesNewCommand(),
-                new RulesScoreCommand(), new RulesQuestionsCommand(), new RulesEffectCommand()).forEach(rules::addSubcommand);
+                new RulesScoreCommand(), new RulesCalibrateCommand(), new RulesQuestionsCommand(), new RulesEffectCommand()).forEach(rules::addSubcommand);
     }
 
     @Override

@@ -27,14 +27,17 @@ final class RulesScoreCommand implements Callable<Integer> {
         List<CaseStudy> cases = authoring.cases(knowledge.check());
         Robustness trials = new Robustness(knowledge.rules(), knowledge.catalogue());
         List<Score.JudgedCase> asTheyAre = trials.asTheyAre(cases);
-        System.out.printf("%-34s %6s %6s %6s %6s %6s %6s %6s %6s%n", "", "judged", "course", "first", "three", "1/rank", "Brier", "unexpl", "unsafe");
+        System.out.printf("%-34s %6s %6s %6s %6s %6s %6s %6s %6s %6s%n", "", "judged", "course", "first", "three", "1/rank", "Brier", "undec", "unexpl", "unsafe");
         Score own = Score.of(asTheyAre, Ranking.own());
         line("as they are", own);
         line("one answer not checked", Score.of(trials.oneAnswerMissing(cases), Ranking.own()));
         line("one answer wrong (seed 1)", Score.of(trials.oneAnswerWrong(cases, 1), Ranking.own()));
+        Score hidden = Score.of(trials.someHidden(cases, RulesCalibrateCommand.HIDDEN, RulesCalibrateCommand.SLIPS, 1), Ranking.own());
+        line("a third hidden, one wrong (seed 1)", hidden);
         line("priors only", Score.of(asTheyAre, Ranking.priorsOnly()));
         line("most signs", Score.of(asTheyAre, Ranking.mostSigns()));
-        calibration(own);
+        RulesCalibrateCommand.print("as they are", own.chances());
+        RulesCalibrateCommand.print("a third hidden, one wrong (seed 1)", hidden.chances());
         DescriptiveStatistics held = new DescriptiveStatistics(trials.verdictsThatHold(cases, seeds));
         System.out.printf("%nEvery weight moved one grade up or down, %d seeds: %.0f %% of the courses hold (least %.0f %%)%n", seeds,
                 100 * held.getMean(), 100 * held.getMin());
@@ -44,13 +47,7 @@ final class RulesScoreCommand implements Callable<Integer> {
     }
 
     private static void line(String what, Score s) {
-        System.out.printf("%-34s %6d %5.0f%% %5.0f%% %5.0f%% %6.2f %6.3f %5.0f%% %6d%n", what, s.callouts(), 100 * s.accepted(),
-                100 * s.first(), 100 * s.inThree(), s.reciprocalRank(), s.brier(), 100 * s.unexplained(), s.unsafe());
-    }
-
-    private static void calibration(Score s) {
-        System.out.printf("%n%-16s %8s %12s %12s%n", "chance given", "causes", "mean chance", "share so");
-        s.calibration().forEach(b -> System.out.printf("%3.0f to %3.0f %%     %8d %10.0f %% %10.0f %%%n", 100 * b.from(), 100 * b.to(),
-                b.causes(), 100 * b.meanChance(), 100 * b.shareTrue()));
+        System.out.printf("%-34s %6d %5.0f%% %5.0f%% %5.0f%% %6.2f %6.3f %5.0f%% %5.0f%% %6d%n", what, s.callouts(), 100 * s.accepted(),
+                100 * s.first(), 100 * s.inThree(), s.reciprocalRank(), s.chances().brier(), 100 * s.undecided(), 100 * s.unexplained(), s.unsafe());
     }
 }

@@ -1,5 +1,6 @@
 package neutralpoint.consult;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -192,15 +193,17 @@ public final class QuestionChooser {
         double chances = 0;
         double moved = 0;
         double changed = 0;
+        List<NextQuestion.AnswerOutcome> outcomes = new ArrayList<>();
         for (Option option : finding.options()) {
             Outlook after = whatIf.of(now.job().with(finding.id(), finding.answering(option)));
             double chance = option.usual() * likelihood(relevant, after);
+            outcomes.add(new NextQuestion.AnswerOutcome(option, after.course()));
             chances += chance;
             moved += chance * distance(before, shares(relevant(after.job(), after.causes())));
             changed += after.course().equals(now.verdict().course()) ? 0 : chance;
         }
         return chances == 0 ? new NextQuestion(finding, 0, 0)
-                : new NextQuestion(finding, moved / chances / (TALK_MINUTES + finding.minutes()), changed / chances);
+                : new NextQuestion(finding, moved / chances / (TALK_MINUTES + finding.minutes()), changed / chances, outcomes);
     }
 
     /** How much more or less likely an answer is under the causes that now stand first. */

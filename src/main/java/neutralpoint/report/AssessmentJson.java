@@ -26,7 +26,8 @@ public final class AssessmentJson {
     public static Map<String, Object> of(Assessment a, List<NextQuestion> next) {
         Map<String, Object> out = of(a);
         out.put("next", next.stream().map(q -> fields("finding", q.finding().id(), "question", q.finding().ask(),
-                "minutes", q.finding().minutes(), "gain", rounded(q.gain()))).toList());
+                "minutes", q.finding().minutes(), "gain", rounded(q.gain()),
+                "outcomes", q.outcomes().stream().map(o -> fields("answer", o.answer().id(), "course", o.course().id())).toList())).toList());
         return out;
     }
 
@@ -52,7 +53,9 @@ public final class AssessmentJson {
                 "status", c.status(), "decibans", rounded(c.decibans()), "probability", rounded(c.probability()),
                 "evidence", c.evidence().stream().map(AssessmentJson::evidence).toList())).toList());
         out.put("course", fields("id", a.verdict().course().id(), "title", a.verdict().course().title(),
-                "because", a.verdict().because()));
+                "standing", a.verdict().certainty().word(), "because", a.verdict().because()));
+        out.put("unexplained", a.unexplained().stream().map(u -> fields("finding", u.finding(), "value", u.value(), "wouldBeExplainedBy",
+                u.second().id())).toList());
         out.put("cleansing", a.cleansing().map(AssessmentJson::cleansing).orElse(null));
         out.put("order", a.order().stream().map(s -> fields("course", s.course().map(Course::id).orElse(null),
                 "cause", s.cause().map(Cause::id).orElse(null), "phase", s.phase().word(), "action", s.action(),

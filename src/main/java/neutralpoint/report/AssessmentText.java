@@ -1,5 +1,6 @@
 package neutralpoint.report;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import neutralpoint.report.chart.HeatStrip;
 import neutralpoint.report.text.DisplayOptions;
 import neutralpoint.report.text.Wrap;
 import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.Certainty;
 import neutralpoint.rulebase.WeighedEvidence;
 
 /** An assessment as plain text. Says first what to do now. */
@@ -49,8 +51,12 @@ public final class AssessmentText {
         line("Job: " + a.job().id(), "");
         line("System: " + a.arrangement().inWords(), "");
         a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));
-        heading("Course: " + a.verdict().course().title());
+        unexplained(a);
+        heading("Course: " + a.verdict().course().title() + " (" + a.verdict().certainty().word() + ")");
         forWhat(a).ifPresent(f -> line("For: " + f, ""));
+        if (a.verdict().certainty() == Certainty.UNDECIDED) {
+            line("Meanwhile: " + a.verdict().course().means(), "");
+        }
         a.verdict().because().stream().limit(REASONS).forEach(b -> line("- " + b, "  "));
         a.verdict().chief().filter(c -> !a.isReferredByStop()).ifPresent(this::evidence);
         readings(a);
@@ -75,12 +81,26 @@ public final class AssessmentText {
         }
     }
 
+    /** Strong signs of something else are said before the course: both may be so. */
+    private void unexplained(Assessment a) {
+        if (!a.unexplained().isEmpty() && !a.isReferredByStop()) {
+            heading("Look for this as well: the course below does not explain it");
+            a.unexplained().forEach(u -> line("- " + u.rule().says(), "  "));
+        }
+    }
+
     /** What the course answers: the danger that has it referred, or else the chief cause. */
     private static Optional<String> forWhat(Assessment a) {
         return a.isReferredByStop()
                 ? Optional.of(a.stops().stream().filter(Assessment.StopFound::isReferral).map(Assessment.StopFound::title)
                         .collect(Collectors.joining("; ")))
-                : a.verdict().chief().map(c -> c.cause().title() + " (" + c.status() + ", " + Math.round(c.probability() * 100) + " in 100)");
+                : a.verdict().certainty() == Certainty.UNDECIDED
+                ? Optional.of(a.rivals().stream().map(AssessmentText::chance).collect(Collectors.joining(", or "))).filter(r -> !r.isEmpty())
+                : a.verdict().chief().map(AssessmentText::chance);
+    }
+
+    private static String chance(Assessment.CauseStanding c) {
+        return c.cause().title() + " (" + c.status() + ", " + Math.round(c.probability() * 100) + " in 100)";
     }
 
     private void questions(Assessment a, List<NextQuestion> next) {
@@ -90,9 +110,20 @@ public final class AssessmentText {
         } else if (next.isEmpty()) {
             line("Nothing left to ask would change this.", "");
         } else {
+            if (a.verdict().certainty() == Certainty.UNDECIDED) {
+                next.stream().filter(q -> q.changesCourse() > 0).limit(1).forEach(this::whatEachAnswerLeadsTo);
+            }
             next.forEach(q -> line("- " + q.finding().ask() + " (" + q.finding().minutes() + " min; "
                     + (q.changesCourse() > 0 ? "could change the course" : "would not change the course") + ")", "  "));
         }
+    }
+
+    /** The look that parts the rivals, with what each outcome would lead to. */
+    private void whatEachAnswerLeadsTo(NextQuestion q) {
+        line("Look next: " + q.finding().ask(), "");
+        q.outcomes().stream().collect(Collectors.groupingBy(o -> o.course().title(), LinkedHashMap::new,
+                Collectors.mapping(o -> o.answer().say(), Collectors.joining(", or "))))
+                .forEach((course, answers) -> line("- " + answers + ": " + lowerFirst(course), "  "));
     }
 
     private void readings(Assessment a) {

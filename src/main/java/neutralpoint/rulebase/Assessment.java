@@ -31,6 +31,7 @@ import neutralpoint.workings.Calculation;
 public record Assessment(Job job, Job known, List<Calculation> workedOut, List<StopFound> stops, RecognisedSystem arrangement, WaterPaths paths,
         List<CauseStanding> causes, Verdict verdict, Optional<Cleansing> cleansing, List<WorkStep> order, List<Caution> cautions) {
     /** Degrees by which two readings of the same thing may differ. */
+    private static final int RIVALS = 3;
     private static final double READING_ERROR = 3;
 
     /**
@@ -100,7 +101,7 @@ public record Assessment(Job job, Job known, List<Calculation> workedOut, List<S
 
     /** Where one cause stands, with its evidence strongest first. */
     public record CauseStanding(Cause cause, String status, double decibans, double probability,
-            List<WeighedEvidence> evidence) {
+            List<WeighedEvidence> evidence) implements Chances.Weight {
 
         public String id() {
             return cause.id();
@@ -122,28 +123,36 @@ public record Assessment(Job job, Job known, List<Calculation> workedOut, List<S
                     && evidence.stream().anyMatch(e -> e.kind() == Evidence.Kind.EXCLUDES);
         }
 
+        @Override
         public boolean isSettled() {
             return status.equals("settled");
         }
 
-        /** True when it is at least possible; of the other causes no rule speaks. */
+        @Override
+        public boolean isExcluded() {
+            return status.equals("excluded");
+        }
+
+        /** True when it is at least possible, or rules may speak of it all the same. */
         public boolean isPossible() {
             return isActive() || status.equals("possible");
         }
 
+        /** True when it is settled, or its own signs weigh more than what speaks against it, whatever its rivals weigh. */
         public boolean isActive() {
-            return status.equals("settled") || status.equals("likely");
+            return isSettled() || !isExcluded() && decibans >= 0;
         }
     }
 
     /**
      * The one course recommended.
      *
-     * @param chief   the cause it answers, if any cause is at least possible
+     * @param certainty how far the course is decided
+     * @param chief   the cause it answers, if something speaks for one
      * @param because why, most important first
      * @param needs   what the remedies of the chief cause and of all that are likely need of the person who does them
      */
-    public record Verdict(Course course, Optional<CauseStanding> chief, List<String> because, List<Need> needs) {
+    public record Verdict(Course course, Certainty certainty, Optional<CauseStanding> chief, List<String> because, List<Need> needs) {
 
         /** What the remedy of one cause needs. */
         public List<Need> needsOf(String cause) {
@@ -218,6 +227,16 @@ public record Assessment(Job job, Job known, List<Calculation> workedOut, List<S
             return a.choices().entrySet().stream().anyMatch(e -> !b.choices().getOrDefault(e.getKey(), e.getValue()).equals(e.getValue()));
         }
         return !given.equals(Answer.NOT_CHECKED) && !given.equals(workedOut);
+    }
+
+    /** Strong signs that none of the causes to be worked on accounts for. */
+    public List<Unexplained> unexplained() {
+        return Unexplained.of(causes, verdict.chief());
+    }
+
+    /** The likeliest causes whose chances are worth comparing while nothing is decided, best first. */
+    public List<CauseStanding> rivals() {
+        return causes.stream().filter(CauseStanding::isSupported).filter(c -> !c.isExcluded()).limit(RIVALS).toList();
     }
 
     /** Causes that something speaks for and that are at least this likely, best first. */

@@ -128,7 +128,7 @@ public final class Assessor {
                 new CompetenceCheck(catalogue, known, session.all(Needs.class)));
         List<Assessment.StopFound> stops = StandingDangers.standing(session.all(Stop.class), catalogue, known, system.traits());
         return new Weighed(known, workedOut, system, paths, causes, chief, methods, choice, stops,
-                choice.verdict(stops, chief, disputes(causes)));
+                choice.verdict(stops, chief, causes, disputes(causes)));
     }
 
     private Assessment assess(Job job, Session session) {
@@ -147,11 +147,11 @@ public final class Assessor {
     /** Weighs the causes twice: what the first weighing settles may explain signs that then stop speaking for rivals. */
     private List<Assessment.CauseStanding> causes(Session session, Assessment.RecognisedSystem system, UnaryOperator<String> family) {
         List<Derived<Evidence>> evidence = evidence(session, "evidence");
-        List<Assessment.CauseStanding> first = CauseWeighing.weigh(catalogue, system, evidence, family, session.ledgers("evidence"));
-        session.insertAndFire(first.stream().filter(Assessment.CauseStanding::isSettled).map(c -> new Settled(c.id())).toList());
+        List<CauseWeighing.WeighedCause> first = CauseWeighing.weigh(catalogue, system, evidence, family, session.ledgers("evidence"));
+        session.insertAndFire(first.stream().filter(CauseWeighing.WeighedCause::isSettled).map(w -> new Settled(w.id())).toList());
         List<Derived<Explains>> explains = session.all(Explains.class);
-        return explains.isEmpty() ? first
-                : CauseWeighing.again(first, system, evidence, family, ExplainingAway.of(explains));
+        return CauseWeighing.ranked(explains.isEmpty() ? first
+                : CauseWeighing.again(first, system, evidence, family, ExplainingAway.of(explains)));
     }
 
     private List<Assessment.WorkStep> order(Session session, Weighed j) {
@@ -216,7 +216,8 @@ public final class Assessor {
     }
 
     private static Standing standing(Assessment.CauseStanding c, boolean chief) {
-        return new Standing(c.id(), c.status(), c.probability(), chief, c.cause().course(), c.cause().phase().word(), c.cause().needs());
+        String status = c.isSettled() || !c.isActive() ? c.status() : "likely";
+        return new Standing(c.id(), status, c.probability(), chief, c.cause().course(), c.cause().phase().word(), c.cause().needs());
     }
 
     private static List<PlannedWork> work(Assessment.Verdict verdict, List<Assessment.WorkStep> order) {

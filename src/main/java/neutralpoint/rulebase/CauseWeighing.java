@@ -14,7 +14,6 @@ import neutralpoint.rulebase.fact.Evidence;
 final class CauseWeighing {
     private static final double LIKELY = 0.5;
     private static final double POSSIBLE = 0.1;
-
     /** A standing with the rank it has, worked out once. */
     private record Ranked(int rank, Assessment.CauseStanding standing) {
         static Ranked of(Assessment.CauseStanding standing) {
@@ -27,36 +26,66 @@ final class CauseWeighing {
 
     private CauseWeighing() {}
 
-    static List<Assessment.CauseStanding> weigh(Catalogue catalogue, Assessment.RecognisedSystem system,
-            List<Derived<Evidence>> evidence, UnaryOperator<String> family, Map<String, Ledger.Kept> kept) {
+    /** A cause with its evidence added up, and what deciding tests have said. */
+    record WeighedCause(Cause cause, Ledger ledger, boolean settles, boolean excludes) implements Chances.Weight {
+
+        String id() {
+            return cause.id();
+        }
+
+        @Override
+        public double decibans() {
+            return ledger.decibans();
+        }
+
+        /** True when a deciding test says yes and none says no. */
+        @Override
+        public boolean isSettled() {
+            return settles && !excludes;
+        }
+
+        /** True when a deciding test or the kind of system says no and no deciding test says yes. */
+        @Override
+        public boolean isExcluded() {
+            return excludes && !settles;
+        }
+    }
+
+    static List<WeighedCause> weigh(Catalogue catalogue, Assessment.RecognisedSystem system, List<Derived<Evidence>> evidence,
+            UnaryOperator<String> family, Map<String, Ledger.Kept> kept) {
         Map<Cause, Ledger> ledgers = Ledger.each(catalogue.causes().values(), Cause::id, Cause::priorDecibans, evidence, family, kept);
-        List<Ranked> ranked = new ArrayList<>(ledgers.size());
-        ledgers.forEach((cause, ledger) -> ranked.add(Ranked.of(standing(cause, system, ledger))));
-        return ranked(ranked);
+        List<WeighedCause> weighed = new ArrayList<>(ledgers.size());
+        ledgers.forEach((cause, ledger) -> weighed.add(weighed(cause, system, ledger)));
+        return weighed;
     }
 
     /** Weighs those causes again of which some sign is explained; the others stay as they stood. */
-    static List<Assessment.CauseStanding> again(List<Assessment.CauseStanding> first, Assessment.RecognisedSystem system,
-            List<Derived<Evidence>> evidence, UnaryOperator<String> family, ExplainingAway explained) {
-        List<Ranked> ranked = new ArrayList<>(first.size());
-        for (Assessment.CauseStanding s : first) {
-            ranked.add(Ranked.of(explained.speaksOf(s.id()) ? standing(s.cause(), system, Ledger.of(s.cause().priorDecibans(),
-                    evidence.stream().filter(e -> e.fact().about().equals(s.id())).toList(), family, explained)) : s));
+    static List<WeighedCause> again(List<WeighedCause> first, Assessment.RecognisedSystem system, List<Derived<Evidence>> evidence,
+            UnaryOperator<String> family, ExplainingAway explained) {
+        List<WeighedCause> again = new ArrayList<>(first.size());
+        for (WeighedCause w : first) {
+            again.add(explained.speaksOf(w.id()) ? weighed(w.cause(), system, Ledger.of(w.cause().priorDecibans(),
+                    evidence.stream().filter(e -> e.fact().about().equals(w.id())).toList(), family, explained)) : w);
         }
-        return ranked(ranked);
+        return again;
     }
 
-    private static List<Assessment.CauseStanding> ranked(List<Ranked> standings) {
-        standings.sort(RANKING);
-        return standings.stream().map(Ranked::standing).toList();
+    /** Where each cause stands, best first. */
+    static List<Assessment.CauseStanding> ranked(List<WeighedCause> weighed) {
+        double[] chances = Chances.of(weighed);
+        List<Ranked> ranked = new ArrayList<>(weighed.size());
+        for (int i = 0; i < chances.length; i++) {
+            WeighedCause w = weighed.get(i);
+            ranked.add(Ranked.of(new Assessment.CauseStanding(w.cause(), status(w, chances[i]), w.decibans(), chances[i],
+                    w.ledger().entries())));
+        }
+        ranked.sort(RANKING);
+        return ranked.stream().map(Ranked::standing).toList();
     }
 
-    private static Assessment.CauseStanding standing(Cause cause, Assessment.RecognisedSystem system, Ledger ledger) {
-        boolean settles = ledger.has(Evidence.Kind.SETTLES);
-        boolean excludes = ledger.has(Evidence.Kind.EXCLUDES) || !canBe(cause, system.possibleTraits());
-        double probability = Ledger.probability(ledger.decibans());
-        return new Assessment.CauseStanding(cause, status(settles, excludes, probability), ledger.decibans(),
-                settled(settles, excludes, probability), ledger.entries());
+    private static WeighedCause weighed(Cause cause, Assessment.RecognisedSystem system, Ledger ledger) {
+        return new WeighedCause(cause, ledger, ledger.has(Evidence.Kind.SETTLES),
+                ledger.has(Evidence.Kind.EXCLUDES) || !canBe(cause, system.possibleTraits()));
     }
 
     /** A cause that needs a part which no plausible system has cannot be the trouble. */
@@ -64,19 +93,11 @@ final class CauseWeighing {
         return cause.onlyOn().isEmpty() || cause.onlyOn().stream().anyMatch(possibleTraits::contains);
     }
 
-    private static String status(boolean settles, boolean excludes, double probability) {
-        if (settles != excludes) {
-            return settles ? "settled" : "excluded";
+    private static String status(WeighedCause cause, double chance) {
+        if (cause.isSettled()) {
+            return "settled";
         }
-        return probability >= LIKELY ? "likely" : probability >= POSSIBLE ? "possible" : "unlikely";
-    }
-
-    /** A deciding test beats any sum; two that disagree leave the sum standing. */
-    private static double settled(boolean settles, boolean excludes, double probability) {
-        if (settles == excludes) {
-            return probability;
-        }
-        return settles ? Math.max(probability, 0.99) : Math.min(probability, 0.001);
+        return cause.isExcluded() ? "excluded" : chance >= LIKELY ? "likely" : chance >= POSSIBLE ? "possible" : "unlikely";
     }
 
     /** Settled first, then what something speaks for, then what nothing speaks for, excluded last. */

@@ -19,6 +19,11 @@ final class CourseChoice {
     private static final String GENTLER = "partial-cleanse";
     private static final String LOOK_FURTHER = "look-further";
     private static final String NOTHING_SEEN = "Nothing but the complaint points to it, and nothing is opened on that alone.";
+    private static final String RIVALS = "Several causes are as likely as this one, and they want different courses.";
+    /** Below this chance of the cause and this share of its course among all chances, another look comes before any course. */
+    private static final double TOO_SMALL_A_CHANCE = 0.15;
+    private static final double TOO_SMALL_A_SHARE = 0.3;
+    private static final double NOT_A_RIVAL = 0.02;
     private static final String LOOK_FIRST = "What is closed, and where a cleanse is connected, hangs on the kind of system, and that is not clear.";
 
     private final Catalogue catalogue;
@@ -53,21 +58,29 @@ final class CourseChoice {
         }
     }
 
-    /** The course that answers this cause on this system; no cleanse on a system that is not known, or on the complaint alone. */
+    /**
+     * The course that answers this cause on this system: nothing is opened or renewed on the complaint alone, and no cleanse on a
+     * system that is not known.
+     */
     Chosen choose(Assessment.CauseStanding standing) {
         Chosen chosen = permitted(standing);
-        if (!chosen.course().cleanses() || system.isKnown() && isSeen(standing)) {
+        boolean opens = chosen.course().cleanses() || chosen.course().repairs();
+        if (!opens || isSeen(standing) && (system.isKnown() || !chosen.course().cleanses())) {
             return chosen;
         }
+        return lookingFirst(isSeen(standing) ? LOOK_FIRST : NOTHING_SEEN, chosen);
+    }
+
+    private Chosen lookingFirst(String reason, Chosen later) {
         List<String> because = new ArrayList<>(system.contradictions());
-        because.add(system.isKnown() ? NOTHING_SEEN : LOOK_FIRST);
-        because.add("Once that is known, " + chosen.course().title().toLowerCase(Locale.ROOT) + " may be what comes of it.");
+        because.add(reason);
+        because.add("Once that is known, " + later.course().title().toLowerCase(Locale.ROOT) + " may be what comes of it.");
         return new Chosen(catalogue.course(LOOK_FURTHER), because);
     }
 
-    /** True when it is likely, or something else than the complaint speaks for it. */
+    /** True when something else than the complaint speaks for it. */
     private static boolean isSeen(Assessment.CauseStanding standing) {
-        return standing.isActive() || standing.evidence().stream().anyMatch(e -> e.isFor() && !e.finding().equals(Catalogue.COMPLAINT));
+        return standing.evidence().stream().anyMatch(e -> e.isFor() && !e.finding().equals(Catalogue.COMPLAINT));
     }
 
     private Chosen permitted(Assessment.CauseStanding standing) {
@@ -124,20 +137,24 @@ final class CourseChoice {
         return bars.stream().filter(b -> b.fact().instead().equals(course)).findFirst();
     }
 
-    Assessment.Verdict verdict(List<Assessment.StopFound> stops, LeadingCause chief, List<String> disputes) {
+    /**
+     * @param causes all causes with their chances
+     */
+    Assessment.Verdict verdict(List<Assessment.StopFound> stops, LeadingCause chief, List<Assessment.CauseStanding> causes, List<String> disputes) {
         List<String> because = new ArrayList<>();
         stops.stream().sorted(Comparator.comparing(s -> !s.isReferral())).map(Assessment.StopFound::because).forEach(because::add);
         because.addAll(disputes);
         Course course = permitted(NONE).course();
-        if (chief.standing().isPresent()) {
-            Chosen chosen = choose(chief.standing().get());
+        Optional<Assessment.CauseStanding> standing = chief.standing();
+        if (standing.isPresent()) {
+            Chosen chosen = chief.because().isEmpty() && isUndecided(standing.get(), causes) ? lookingFirst(RIVALS, choose(standing.get())) : choose(standing.get());
             course = chosen.course();
             because.addAll(chosen.because());
             because.addAll(course.id().equals(LOOK_FURTHER) ? paths.reasons() : List.of());
             because.addAll(chief.because());
-            chief.standing().get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
+            standing.get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
                     .map(e -> e.rule().because()).forEach(because::add);
-            hands.of(chief.standing().get().id()).stream().map(Assessment.Need::inWords).forEach(because::add);
+            hands.of(standing.get().id()).stream().map(Assessment.Need::inWords).forEach(because::add);
         } else if (stops.isEmpty()) {
             because.add("Nothing found so far points to a fault strongly enough to open the system.");
         }
@@ -149,7 +166,31 @@ final class CourseChoice {
         }
         // A doubt about a path never passes in silence, whatever the course.
         because.addAll(paths.reasons());
-        return new Assessment.Verdict(course, chief.standing(), because.stream().distinct().toList(), hands.all());
+        return new Assessment.Verdict(course, certainty(course, stops, standing), standing, because.stream().distinct().toList(), hands.all());
+    }
+
+    /** True when the leading cause, which stands behind no other, is hardly likelier than others, and those want other courses. */
+    private boolean isUndecided(Assessment.CauseStanding leading, List<Assessment.CauseStanding> causes) {
+        if (leading.isSettled() || leading.probability() >= TOO_SMALL_A_CHANCE) {
+            return false;
+        }
+        String course = permitted(leading).course().id();
+        double all = 0;
+        double same = 0;
+        for (Assessment.CauseStanding c : causes) {
+            if (c.probability() >= NOT_A_RIVAL) {
+                all += c.probability();
+                same += permitted(c).course().id().equals(course) ? c.probability() : 0;
+            }
+        }
+        return same < TOO_SMALL_A_SHARE * all;
+    }
+
+    private static Certainty certainty(Course course, List<Assessment.StopFound> stops, Optional<Assessment.CauseStanding> leading) {
+        if (course.id().equals(LOOK_FURTHER)) {
+            return Certainty.UNDECIDED;
+        }
+        return !stops.isEmpty() || leading.map(Assessment.CauseStanding::isSettled).orElse(false) ? Certainty.SETTLED : Certainty.LIKELY;
     }
 
     /** Where nothing is wrong but that heat is wanting, whatever brings it back without a cleanse is the course. */

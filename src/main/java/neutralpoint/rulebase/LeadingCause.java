@@ -2,7 +2,10 @@ package neutralpoint.rulebase;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -16,26 +19,28 @@ import neutralpoint.rulebase.fact.LeadsTo;
  * The one cause that is to be answered.
  *
  * @param because why it is put before the causes it leads to
+ * @param leads   which faults stand behind others
  */
-record LeadingCause(Optional<Assessment.CauseStanding> standing, List<String> because) {
-    private static final double WORTH_NAMING = 0.1;
+record LeadingCause(Optional<Assessment.CauseStanding> standing, List<String> because, List<Derived<LeadsTo>> leads) {
 
     /** The likeliest fault that explains the complaint, or the fault that stands behind it; without one, the likeliest of all. */
     static LeadingCause of(Job job, List<Assessment.CauseStanding> causes, List<Derived<LeadsTo>> leads) {
         Set<String> complaints = job.chosen(Catalogue.COMPLAINT);
         List<Assessment.CauseStanding> worth = causes.stream()
-                .filter(c -> c.probability() >= WORTH_NAMING && !c.status().equals("excluded") && c.isSupported()).toList();
+                .filter(c -> !c.isExcluded() && c.isSupported()).toList();
         Predicate<Assessment.CauseStanding> answers = c -> c.cause().answers().stream().anyMatch(complaints::contains);
         // Want of protection lets faults grow but is seldom itself what the householder feels; and a fault
         // that is likely comes before one that merely fits the words of the complaint.
         return Stream.<Predicate<Assessment.CauseStanding>>of(
+                        answers.and(c -> c.isSettled() && isLikelyFault(c)),
+                        c -> c.isSettled() && isLikelyFault(c) && c.cause().isFault(),
                         answers.and(LeadingCause::isLikelyFault),
                         answers.and(Assessment.CauseStanding::isActive),
                         LeadingCause::isLikelyFault,
                         answers,
                         c -> c.isActive() || complaints.isEmpty())
                 .flatMap(wanted -> worth.stream().filter(wanted).limit(1)).findFirst()
-                .map(c -> behind(c, worth, leads)).orElse(new LeadingCause(Optional.empty(), List.of()));
+                .map(c -> behind(c, worth, leads)).orElse(new LeadingCause(Optional.empty(), List.of(), leads));
     }
 
     /** Goes from a fault to the likeliest one behind it, as far as that leads. */
@@ -49,7 +54,7 @@ record LeadingCause(Optional<Assessment.CauseStanding> standing, List<String> be
             because.add(lead.get().rule().because());
             seen.add(root);
         }
-        return new LeadingCause(Optional.of(chief), because);
+        return new LeadingCause(Optional.of(chief), because, leads);
     }
 
     private static Optional<Derived<LeadsTo>> leadTo(Assessment.CauseStanding consequence, List<Assessment.CauseStanding> worth,
@@ -67,8 +72,27 @@ record LeadingCause(Optional<Assessment.CauseStanding> standing, List<String> be
         return standing.map(s -> s.id().equals(other.id())).orElse(false);
     }
 
-    /** The causes with the chief first. */
+    /** The causes with the leading one first, and no consequence before the fault behind it. */
     List<Assessment.CauseStanding> first(List<Assessment.CauseStanding> causes) {
-        return Stream.concat(causes.stream().filter(this::is), causes.stream().filter(c -> !is(c))).toList();
+        Map<String, Assessment.CauseStanding> byId = new LinkedHashMap<>();
+        causes.forEach(c -> byId.put(c.id(), c));
+        Set<Assessment.CauseStanding> ordered = new LinkedHashSet<>(causes.size() * 2);
+        standing.ifPresent(ordered::add);
+        causes.forEach(c -> addAfterItsRoots(c, byId, ordered, new HashSet<>()));
+        return List.copyOf(ordered);
+    }
+
+    private void addAfterItsRoots(Assessment.CauseStanding c, Map<String, Assessment.CauseStanding> byId,
+            Set<Assessment.CauseStanding> ordered, Set<String> under) {
+        if (ordered.contains(c) || !under.add(c.id())) {
+            return;
+        }
+        for (Derived<LeadsTo> lead : leads) {
+            Assessment.CauseStanding root = byId.get(lead.fact().root());
+            if (lead.fact().consequence().equals(c.id()) && root != null && isLikelyFault(root)) {
+                addAfterItsRoots(root, byId, ordered, under);
+            }
+        }
+        ordered.add(c);
     }
 }

@@ -92,7 +92,7 @@ class LedgerTest {
         assertThat(ledger.has(Evidence.Kind.SETTLES)).isTrue();
         Assessment.CauseStanding standing = standing(contrary);
         assertThat(standing.status()).isEqualTo("settled");
-        assertThat(standing.probability()).isGreaterThanOrEqualTo(0.99);
+        assertThat(standing.probability()).as("one reading in a house may be wrong").isBetween(0.8, 0.99);
     }
 
     @Test
@@ -104,7 +104,7 @@ class LedgerTest {
 
         assertThat(standing.status()).isEqualTo("likely");
         assertThat(standing.decibans()).isEqualTo(10, within(EXACT)); // 20 - 20 + 10
-        assertThat(standing.probability()).isEqualTo(10.0 / 11, within(EXACT));
+        assertThat(standing.probability()).as("ten to one on would be too much to promise").isBetween(0.8, 10.0 / 11);
     }
 
     @Test
@@ -121,7 +121,7 @@ class LedgerTest {
         Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
                 Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         Assessment.RecognisedSystem system = new Assessment.RecognisedSystem("", "", "", List.of(), List.of(), 1, Map.of(), Set.of(), Set.of());
-        return CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, new HashMap<>()).get(0);
+        return CauseWeighing.ranked(CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, new HashMap<>())).get(0);
     }
 
     private static Ledger ledger(int prior, List<Derived<Evidence>> evidence) {
