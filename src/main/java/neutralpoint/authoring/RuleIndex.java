@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 
-/** The list of all rules that is kept beside them, made from the rules so that it cannot drift. */
+/** The list of all rules with their sentences, made from the rules. */
 public final class RuleIndex {
     /** The stages in the order in which they come. */
     static final List<String> STAGES = List.of("survey", "stop", "arrangement", "paths", "evidence", "explained", "method", "competence", "course",
@@ -27,7 +27,7 @@ public final class RuleIndex {
     }
 
     public static String markdown(Catalogue catalogue, List<RuleText> rules) {
-        StringBuilder out = new StringBuilder("# All rules\n\nMade by `neutralpoint rules index`; do not edit.\n\n");
+        StringBuilder out = new StringBuilder("# All rules\n\nMade by `neutralpoint rules index`.\n\n");
         counts(catalogue, rules).forEach((what, count) -> out.append("- ").append(count).append(' ').append(what).append('\n'));
         for (String stage : STAGES) {
             Map<String, List<RuleText>> subjects = rules.stream().filter(r -> r.folder().equals(stage))

@@ -74,7 +74,7 @@ class RuleAuditTest {
         try (Stream<Path> files = Files.walk(Path.of("rules"))) {
             assertThat(files.filter(Files::isRegularFile).map(f -> f.getFileName().toString())).allMatch(f -> f.endsWith(".drl")
                     || f.endsWith(".examples.yaml") && Files.exists(beside(f)) || f.endsWith(".yaml") && !f.contains(".examples")
-                    || f.equals("README.md") || f.equals("INDEX.md"));
+                    || f.equals("README.md"));
         }
     }
 
