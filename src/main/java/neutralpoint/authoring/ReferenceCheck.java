@@ -83,12 +83,12 @@ public final class ReferenceCheck {
     }
 
     private void check(RuleText rule) {
-        for (String note : List.of("says", "because", "source")) {
+        for (String note : List.of("says", "because")) {
             if (rule.note(note).isBlank()) {
-                throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs @says, @because and @source.");
+                throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs @says and @because.");
             }
         }
-        known(rule.note("source"), catalogue.sources().keySet(), "source", rule.where());
+        known(rule.source(), catalogue.sources().keySet(), "source", rule.where());
         rule.patterns().forEach(this::check);
         boolean planned = rule.patterns().stream().anyMatch(p -> p.fact().equals("Planning"));
         rule.patterns().stream().filter(p -> p.absent() && !planned && !SEEN.contains(p.fact()) && !p.fact().equals("RadiatorSurvey")).findFirst()

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
+import neutralpoint.catalogue.Source;
 import neutralpoint.document.Where;
 import neutralpoint.rulebase.fact.Strength;
 import neutralpoint.workings.Workings;
@@ -42,6 +43,7 @@ public final class RuleAudit {
         audit.firings(firing, cases);
         audit.sameConditions();
         audit.sentences();
+        audit.sources();
         audit.causes();
         audit.findings();
         audit.orphans();
@@ -95,6 +97,12 @@ public final class RuleAudit {
         };
     }
 
+    /** Common practice is what a rule rests on that names no source. */
+    private void sources() {
+        rules.stream().filter(r -> r.note("source").equals(Source.COMMON_PRACTICE)).forEach(r -> fault(r.where(),
+                r.id() + ": leave @source out; a rule that names no source rests on common practice."));
+    }
+
     private void causes() {
         Map<String, List<RuleText>> byCause = rules.stream().filter(r -> r.folder().equals("evidence"))
                 .collect(Collectors.groupingBy(r -> r.conclusion().ids().get(0)));
@@ -144,7 +152,7 @@ public final class RuleAudit {
     }
 
     private void orphans() {
-        Set<String> sources = rules.stream().map(r -> r.note("source")).collect(Collectors.toCollection(HashSet::new));
+        Set<String> sources = rules.stream().map(RuleText::source).collect(Collectors.toCollection(HashSet::new));
         catalogue.cautions().values().forEach(c -> sources.add(c.source()));
         catalogue.dangers().values().forEach(d -> sources.add(d.source()));
         catalogue.competences().values().forEach(c -> sources.add(c.source()));

@@ -26,7 +26,6 @@ public final class Scaffold {
             rule "%s"
               @says("%s speaks %s %s %s.")
               @because("")
-              @source("common-practice")
             when
               $sign : Observed(finding == "%s", answer == "%s")
             then

@@ -41,7 +41,7 @@ final class RulesNewCommand implements Callable<Integer> {
     public Integer call() {
         Path written = Scaffold.write(authoring.rulesFolder(), authoring.catalogue(), authoring.rulesById(),
                 new Scaffold.Wanted(id, subject, finding, answer, cause, strength, against));
-        System.out.println(id + " begun in " + written + ". Write its sentence, its because and its source.");
+        System.out.println(id + " begun in " + written + ". Write its sentence, its because and its source if it has one.");
         return 0;
     }
 }

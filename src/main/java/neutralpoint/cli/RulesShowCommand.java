@@ -36,7 +36,7 @@ final class RulesShowCommand implements Callable<Integer> {
         RuleCoverage firings = RuleCoverage.of(authoring.cases(knowledge.check()), knowledge.assessor());
         line("", rule.note("says"));
         line("Because: ", rule.note("because"));
-        line("Source:  ", knowledge.catalogue().source(rule.note("source")).title());
+        line("Source:  ", knowledge.catalogue().source(rule.source()).title());
         if (!rule.note("action").isBlank()) {
             line("Now:     ", rule.note("action"));
         }

@@ -3,6 +3,7 @@ package neutralpoint.rulebase;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
+import neutralpoint.catalogue.Source;
 
 /**
  * A rule as a reader sees it: its sentence, its mechanism and where it comes from.
@@ -23,7 +24,7 @@ public record RuleInfo(String id, String folder, String says, String because, St
     /** A rule that is known by its notes. */
     public static RuleInfo of(String id, String folder, Map<String, String> notes) {
         return new RuleInfo(id, folder, notes.getOrDefault("says", ""), notes.getOrDefault("because", ""),
-                notes.getOrDefault("source", ""), notes.getOrDefault("title", ""), notes.getOrDefault("action", ""),
+                notes.getOrDefault("source", Source.COMMON_PRACTICE), notes.getOrDefault("title", ""), notes.getOrDefault("action", ""),
                 Collections.unmodifiableMap(notes));
     }
 

@@ -49,7 +49,7 @@ class RulesCommandTest {
         assertThat(folder.resolve("evidence/pump.examples.yaml")).content().contains("trial-speaks-for-pump-seized:\n  fires:\n    bleed-water: black");
         assertThat(Run.of(args).err()).contains("is already in");
         assertThat(Run.of("rules", "effect", "--against", folder.toString(), "--no-questions").err())
-                .contains("needs @says, @because and @source");
+                .contains("needs @says and @because");
     }
 
     @Test
