@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Begins a new evidence rule. */
-@Command(name = "new", mixinStandardHelpOptions = true, description = {"Begin an evidence rule with its two examples.",
+@Command(name = "new", mixinStandardHelpOptions = true, description = {"Begin an evidence rule that looks at one answer.",
         "The sentence and the because are left for you to write; the build refuses the rule until the because is there."})
 final class RulesNewCommand implements Callable<Integer> {
     @Mixin

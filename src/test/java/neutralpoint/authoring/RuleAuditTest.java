@@ -54,7 +54,7 @@ class RuleAuditTest {
     void aSourceThatGoesWithoutSayingIsSeen() {
         Where where = new Where("trial.drl", 1);
         RuleText said = new RuleText("one", "caution", "trial", where, Map.of("says", "a", "because", "b", "source", "common-practice"),
-                List.of(), Conclusion.read("insert(new Attach(\"tool-advises-only\"));", where));
+                List.of(), Conclusion.read("insert(new AttachCaution(\"tool-advises-only\"));", where));
         assertThat(said.source()).isEqualTo("common-practice");
         assertThat(faults(List.of(said), 1)).anyMatch(f -> f.contains("one: leave @source out"));
         assertThat(rule("two", "a", "Evidence.against(\"pump-seized\", GOOD, $x)").source()).isEqualTo("common-practice");
