@@ -16,13 +16,13 @@ import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
 import neutralpoint.rulebase.Situation;
 import neutralpoint.rulebase.fact.Arrangement;
-import neutralpoint.rulebase.fact.PlannedSystem;
+import neutralpoint.rulebase.fact.HouseNote;
 import neutralpoint.rulebase.fact.Likely;
+import neutralpoint.rulebase.fact.PlannedSystem;
+import neutralpoint.rulebase.fact.PlannedWork;
 import neutralpoint.rulebase.fact.Planning;
 import neutralpoint.rulebase.fact.Settled;
 import neutralpoint.rulebase.fact.Standing;
-import neutralpoint.rulebase.fact.HouseNote;
-import neutralpoint.rulebase.fact.PlannedWork;
 
 /** Makes of an example, as it is written, what the rules are told. */
 public final class ExampleReader {

@@ -83,11 +83,10 @@ public final class ReferenceCheck {
     }
 
     private void check(RuleText rule) {
-        for (String note : List.of("says", "because")) {
-            if (rule.note(note).isBlank()) {
-                throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs @says and @because.");
-            }
+        if (rule.note("because").isBlank()) {
+            throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs @because, the mechanism behind it.");
         }
+        RuleSentence.check(rule);
         known(rule.source(), catalogue.sources().keySet(), "source", rule.where());
         rule.patterns().forEach(this::check);
         boolean planned = rule.patterns().stream().anyMatch(p -> p.fact().equals("Planning"));

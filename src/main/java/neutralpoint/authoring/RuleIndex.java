@@ -34,7 +34,7 @@ public final class RuleIndex {
                     .collect(Collectors.groupingBy(RuleText::subject, TreeMap::new, Collectors.toList()));
             subjects.forEach((subject, members) -> {
                 out.append("\n## ").append(stage).append(": ").append(subject.replace('-', ' ')).append("\n\n");
-                members.forEach(r -> out.append("- `").append(r.id()).append("` ").append(r.note("says")).append('\n'));
+                members.forEach(r -> out.append("- `").append(r.id()).append("` ").append(RuleSentence.of(r, catalogue)).append('\n'));
             });
         }
         return out.toString();

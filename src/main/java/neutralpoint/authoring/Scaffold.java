@@ -23,7 +23,7 @@ public final class Scaffold {
     private static final String RULE = """
 
             rule "%s"
-              @says("%s speaks %s %s %s.")
+              @sign("%s")
               @because("")
             when
               $sign : Observed(finding == "%s", answer == "%s")
@@ -55,15 +55,14 @@ public final class Scaffold {
                     + Nearest.hint(w.answer(), finding.optionIds()) + " A number or a table is best written by hand; see rules/README.md.");
         }
         Path drl = rules.resolve("evidence").resolve(w.subject() + ".drl");
-        append(drl, HEADER, rule(finding, catalogue, w));
+        append(drl, HEADER, rule(finding, w));
         return drl;
     }
 
-    private static String rule(Finding finding, Catalogue catalogue, Wanted w) {
+    private static String rule(Finding finding, Wanted w) {
         String sign = finding.say(w.answer());
-        return RULE.formatted(w.id(), sign.substring(0, 1).toUpperCase(Locale.ROOT) + sign.substring(1), w.strength().words(),
-                w.against() ? "against" : "for", catalogue.cause(w.cause()).title().toLowerCase(Locale.ROOT), w.finding(),
-                w.answer(), w.against() ? "against" : "supports", w.cause(), w.strength());
+        return RULE.formatted(w.id(), sign.substring(0, 1).toUpperCase(Locale.ROOT) + sign.substring(1), w.finding(), w.answer(),
+                w.against() ? "against" : "supports", w.cause(), w.strength());
     }
 
     private static void append(Path file, String begin, String text) {

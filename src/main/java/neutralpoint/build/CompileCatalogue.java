@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import neutralpoint.authoring.ReferenceCheck;
 import neutralpoint.authoring.RuleReader;
+import neutralpoint.authoring.RuleSentence;
 import neutralpoint.authoring.RuleText;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
@@ -31,6 +32,7 @@ public final class CompileCatalogue {
         Files.writeString(out.resolve("catalogue.json"), Json.line(CatalogueFiles.compile(rules.resolve("catalogue"))));
         Files.writeString(out.resolve("moves.json"), Json.line(ReferenceCheck.moves(written)));
         Files.writeString(out.resolve("absent.json"), Json.line(ReferenceCheck.absent(written)));
+        Files.writeString(out.resolve("sentences.json"), Json.line(RuleSentence.made(written, catalogue)));
         Files.writeString(out.resolve("rule-count.txt"), String.valueOf(written.size()));
     }
 }

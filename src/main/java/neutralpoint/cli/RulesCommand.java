@@ -6,7 +6,9 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import neutralpoint.authoring.RuleIndex;
+import neutralpoint.authoring.RuleSentence;
 import neutralpoint.authoring.RuleText;
+import neutralpoint.catalogue.Catalogue;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import picocli.CommandLine;
@@ -32,8 +34,9 @@ final class RulesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<RuleText> rules = authoring.rules();
+        Catalogue catalogue = authoring.catalogue();
         if (subject == null) {
-            RuleIndex.counts(authoring.catalogue(), rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
+            RuleIndex.counts(catalogue, rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
         }
         Map<String, List<RuleText>> bySubject = rules.stream()
                 .filter(r -> subject == null || r.folder().equals(subject) || r.subject().equals(subject))
@@ -44,7 +47,7 @@ final class RulesCommand implements Callable<Integer> {
         }
         bySubject.forEach((heading, members) -> {
             System.out.println("\n" + heading);
-            members.forEach(r -> System.out.println("  " + r.id() + "\n      " + r.note("says")));
+            members.forEach(r -> System.out.println("  " + r.id() + "\n      " + RuleSentence.of(r, catalogue)));
         });
         return 0;
     }

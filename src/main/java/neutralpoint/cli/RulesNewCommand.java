@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 
 /** Begins a new evidence rule. */
 @Command(name = "new", mixinStandardHelpOptions = true, description = {"Begin an evidence rule that looks at one answer.",
-        "The sentence and the because are left for you to write; the build refuses the rule until the because is there."})
+        "The because is left for you to write, and the sign may want better words; the build refuses the rule until the because is there."})
 final class RulesNewCommand implements Callable<Integer> {
     @Mixin
     private AuthoringOptions authoring;
@@ -41,7 +41,7 @@ final class RulesNewCommand implements Callable<Integer> {
     public Integer call() {
         Path written = Scaffold.write(authoring.rulesFolder(), authoring.catalogue(), authoring.rulesById(),
                 new Scaffold.Wanted(id, subject, finding, answer, cause, strength, against));
-        System.out.println(id + " begun in " + written + ". Write its sentence, its because and its source if it has one.");
+        System.out.println(id + " begun in " + written + ". Write its sign in better words, its because, and its source if it has one.");
         return 0;
     }
 }

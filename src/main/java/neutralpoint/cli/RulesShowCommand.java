@@ -8,6 +8,7 @@ import neutralpoint.authoring.Conclusion;
 import neutralpoint.authoring.Example;
 import neutralpoint.authoring.RuleCoverage;
 import neutralpoint.authoring.RuleExamples;
+import neutralpoint.authoring.RuleSentence;
 import neutralpoint.authoring.RuleText;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
@@ -37,7 +38,7 @@ final class RulesShowCommand implements Callable<Integer> {
         }
         Knowledge knowledge = Knowledge.load();
         RuleCoverage firings = RuleCoverage.of(authoring.cases(knowledge.check()), knowledge.assessor());
-        line("", rule.note("says"));
+        line("", RuleSentence.of(rule, authoring.catalogue()));
         line("Because: ", rule.note("because"));
         line("Source:  ", knowledge.catalogue().source(rule.source()).title());
         if (!rule.note("action").isBlank()) {

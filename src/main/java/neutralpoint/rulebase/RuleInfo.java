@@ -2,6 +2,7 @@ package neutralpoint.rulebase;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import neutralpoint.catalogue.Source;
 
@@ -15,9 +16,10 @@ import neutralpoint.catalogue.Source;
 public record RuleInfo(String id, String folder, String says, String because, String source, String title, String action,
         Map<String, String> notes) {
 
-    static RuleInfo of(org.kie.api.definition.rule.Rule rule) {
+    static RuleInfo of(org.kie.api.definition.rule.Rule rule, Map<String, String> sentences) {
         Map<String, String> notes = new TreeMap<>();
         rule.getMetaData().forEach((name, value) -> notes.put(name, String.valueOf(value)));
+        Optional.ofNullable(sentences.get(rule.getName())).ifPresent(sentence -> notes.put("says", sentence));
         return of(rule.getName(), rule.getPackageName().replaceFirst("^rules\\.", ""), notes);
     }
 

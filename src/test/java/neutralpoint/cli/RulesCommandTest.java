@@ -45,10 +45,10 @@ class RulesCommandTest {
             "bleed-water", "--answer", "black", "--cause", "pump-seized", "--strength", "SOME"};
         assertThat(Run.of(args).code()).isZero();
         assertThat(folder.resolve("evidence/pump.drl")).content().contains("rule \"trial-speaks-for-pump-seized\"",
-                "speaks somewhat for pump seized", "@because(\"\")", "insert(Evidence.supports(\"pump-seized\", SOME, $sign));");
+                "@sign(\"Black water\")", "@because(\"\")", "insert(Evidence.supports(\"pump-seized\", SOME, $sign));");
         assertThat(Run.of(args).err()).contains("is already in");
         assertThat(Run.of("rules", "effect", "--against", folder.toString(), "--no-questions").err())
-                .contains("needs @says and @because");
+                .contains("needs @because");
     }
 
     @Test
