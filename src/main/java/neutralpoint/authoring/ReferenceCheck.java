@@ -144,6 +144,9 @@ public final class ReferenceCheck {
         switch (c.call()) {
             case "Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes" -> {
                 known(c.ids().get(0), weighed, "cause, arrangement or method", where);
+                if (rule.folder().equals("evidence")) {
+                    liesWithItsCause(rule);
+                }
                 if (c.call().equals("Evidence.excludes") && rule.folder().equals("method")) {
                     needsWayOut(rule);
                 }
@@ -173,6 +176,16 @@ public final class ReferenceCheck {
                 needsAction(rule);
             }
             default -> { }
+        }
+    }
+
+    /** All that is known of a cause stands in one file. */
+    private void liesWithItsCause(RuleText rule) {
+        String cause = rule.conclusion().ids().get(0);
+        known(cause, catalogue.causes().keySet(), "cause", rule.conclusion().where());
+        String file = catalogue.cause(cause).subject() + "/" + cause;
+        if (!rule.subject().equals(file)) {
+            throw new BadInput(rule.where(), "\"" + rule.id() + "\" is about " + cause + "; its place is rules/evidence/" + file + ".drl.");
         }
     }
 

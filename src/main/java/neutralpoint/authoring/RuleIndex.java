@@ -33,7 +33,7 @@ public final class RuleIndex {
             Map<String, List<RuleText>> subjects = rules.stream().filter(r -> r.folder().equals(stage))
                     .collect(Collectors.groupingBy(RuleText::subject, TreeMap::new, Collectors.toList()));
             subjects.forEach((subject, members) -> {
-                out.append("\n## ").append(stage).append(": ").append(subject.replace('-', ' ')).append("\n\n");
+                out.append("\n## ").append(stage).append(": ").append(subject.replace('-', ' ').replace("/", ": ")).append("\n\n");
                 members.forEach(r -> out.append("- `").append(r.id()).append("` ").append(RuleSentence.of(r, catalogue)).append('\n'));
             });
         }

@@ -10,7 +10,7 @@ import neutralpoint.document.Where;
  * One rule as it is written.
  *
  * @param folder   the stage it belongs to: stop, arrangement, evidence …
- * @param subject  the file it is in
+ * @param subject  the file it is in, with the folder below the stage if there is one: boiler-off, open-vent/vent-blocked
  * @param notes    its annotations: says, or sign or signs in its place, because and, for some, source, action, always …
  * @param patterns what must be so for it to fire
  */

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
@@ -38,12 +39,12 @@ public final class Scaffold {
      *
      * @param against true when the sign speaks against the cause
      */
-    public record Wanted(String id, String subject, String finding, String answer, String cause, Strength strength, boolean against) {}
+    public record Wanted(String id, String finding, String answer, String cause, Strength strength, boolean against) {}
 
-    /** Appends the rule to the subject's file, or begins it. */
+    /** Appends the rule to the file of its cause, or begins it. */
     public static Path write(Path rules, Catalogue catalogue, Map<String, RuleText> known, Wanted w) {
         Finding finding = catalogue.finding(w.finding());
-        catalogue.cause(w.cause());
+        Cause cause = catalogue.cause(w.cause());
         if (!w.id().matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             throw new BadInput("\"" + w.id() + "\" is not a plain kebab-case id, such as black-bleed-water-speaks-for-sludge.");
         }
@@ -54,7 +55,7 @@ public final class Scaffold {
             throw new BadInput("\"" + w.answer() + "\" is not an answer of " + w.finding()
                     + Nearest.hint(w.answer(), finding.optionIds()) + " A number or a table is best written by hand; see rules/README.md.");
         }
-        Path drl = rules.resolve("evidence").resolve(w.subject() + ".drl");
+        Path drl = rules.resolve("evidence").resolve(cause.subject()).resolve(cause.id() + ".drl");
         append(drl, HEADER, rule(finding, w));
         return drl;
     }

@@ -19,9 +19,6 @@ final class RulesNewCommand implements Callable<Integer> {
     @Parameters(paramLabel = "ID", description = "the rule's id: the sign and what it speaks for, in kebab-case")
     private String id;
 
-    @Option(names = "--subject", required = true, description = "the file it goes into, such as pump")
-    private String subject;
-
     @Option(names = "--finding", required = true, description = "the finding it looks at")
     private String finding;
 
@@ -40,7 +37,7 @@ final class RulesNewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path written = Scaffold.write(authoring.rulesFolder(), authoring.catalogue(), authoring.rulesById(),
-                new Scaffold.Wanted(id, subject, finding, answer, cause, strength, against));
+                new Scaffold.Wanted(id, finding, answer, cause, strength, against));
         System.out.println(id + " begun in " + written + ". Write its sign in better words, its because, and its source if it has one.");
         return 0;
     }

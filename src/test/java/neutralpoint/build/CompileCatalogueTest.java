@@ -18,11 +18,15 @@ class CompileCatalogueTest {
     @TempDir
     Path folder;
 
-    private void compileWithRule(String folderName, String text) throws IOException {
+    private void compileWithRule(String text) throws IOException {
+        compileWithRule("evidence/trial.drl", text);
+    }
+
+    private void compileWithRule(String file, String text) throws IOException {
         Path rules = folder.resolve("rules");
         Shared.copy(Path.of("rules/catalogue"), rules.resolve("catalogue"));
-        Files.createDirectories(rules.resolve(folderName));
-        Files.writeString(rules.resolve(folderName).resolve("trial.drl"), text);
+        Files.createDirectories(rules.resolve(file).getParent());
+        Files.writeString(rules.resolve(file), text);
         CompileCatalogue.main(new String[] {rules.toString(), folder.resolve("out").toString()});
     }
 
@@ -50,19 +54,20 @@ class CompileCatalogueTest {
                 new Slip("absence of nothing in particular", rule("not Observed(answer == \"black\")\n  " + good, then), "line 7: a condition that nothing was found names its finding"),
                 new Slip("causes nobody speaks of", rule("Standing(cause == \"sludge-throughout\", probability >= 0.01)\n  " + good, then), "line 7: a condition on Standing says active, answered, chief or probability >= 0.1"),
                 new Slip("counting answers", rule("accumulate(Observed(answer == \"black\"); $n : count(1); $n >= 2)\n  " + good, then), "line 7: only RadiatorSurvey may be counted"),
+                new Slip("another cause's file", rule(good, then), "line 3: \"trial\" is about sludge-throughout; its place is rules/evidence/deposits/sludge-throughout.drl."),
                 new Slip("package", rule(good, then).replace("rules.evidence", "rules.water"), "line 1: the package should be rules.evidence"))
                 .map(slip -> DynamicTest.dynamicTest(slip.what(), () -> {
                     try (Stream<Path> old = Files.exists(folder.resolve("rules")) ? Files.walk(folder.resolve("rules")) : Stream.empty()) {
                         old.sorted(java.util.Comparator.reverseOrder()).forEach(p -> p.toFile().delete());
                     }
-                    assertThatThrownBy(() -> compileWithRule("evidence", slip.rule())).isInstanceOf(BadInput.class)
+                    assertThatThrownBy(() -> compileWithRule(slip.rule())).isInstanceOf(BadInput.class)
                             .hasMessageContaining("trial.drl").hasMessageContaining(slip.says());
                 }));
     }
 
     @Test
     void aSoundRulePasses() throws IOException {
-        compileWithRule("evidence", rule("$x : Observed(finding == \"bleed-water\", answer == \"black\")",
+        compileWithRule("evidence/deposits/sludge-throughout.drl", rule("$x : Observed(finding == \"bleed-water\", answer == \"black\")",
                 "insert(Evidence.supports(\"sludge-throughout\", GOOD, $x));"));
         org.assertj.core.api.Assertions.assertThat(folder.resolve("out/neutralpoint/rule-count.txt")).hasContent("1");
     }
