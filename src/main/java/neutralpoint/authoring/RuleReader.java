@@ -42,7 +42,7 @@ public final class RuleReader {
     }
 
     /** The rule files under a folder, in the order of their names. */
-    static List<Path> files(Path rules) {
+    public static List<Path> files(Path rules) {
         try (Stream<Path> files = Files.walk(rules)) {
             return files.filter(f -> f.toString().endsWith(".drl")).sorted().toList();
         } catch (IOException e) {

@@ -27,7 +27,7 @@ class CompileCatalogueTest {
         Shared.copy(Path.of("rules/catalogue"), rules.resolve("catalogue"));
         Files.createDirectories(rules.resolve(file).getParent());
         Files.writeString(rules.resolve(file), text);
-        CompileCatalogue.main(new String[] {rules.toString(), folder.resolve("out").toString()});
+        CompileCatalogue.main(new String[] {rules.toString(), folder.resolve("out").toString(), folder.resolve("staged").toString()});
     }
 
     private static String rule(String when, String then) {
