@@ -45,7 +45,7 @@ class RulesCommandTest {
             "bleed-water", "--answer", "black", "--cause", "pump-seized", "--strength", "SOME"};
         assertThat(Run.of(args).code()).isZero();
         assertThat(folder.resolve("evidence/pump/pump-seized.drl")).content().contains("rule \"trial-speaks-for-pump-seized\"",
-                "@sign(\"Black water\")", "@because(\"\")", "insert(Evidence.supports(\"pump-seized\", SOME, $sign));");
+                "@sign(\"Black or dark grey water\")", "@because(\"\")", "insert(Evidence.supports(\"pump-seized\", SOME, $sign));");
         assertThat(Run.of(args).err()).contains("is already in");
         assertThat(Run.of("rules", "effect", "--against", folder.toString(), "--no-questions").err())
                 .contains("needs @because");
