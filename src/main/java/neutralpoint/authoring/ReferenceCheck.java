@@ -83,12 +83,11 @@ public final class ReferenceCheck {
     }
 
     private void check(RuleText rule) {
-        for (String note : List.of("says", "because", "source")) {
-            if (rule.note(note).isBlank()) {
-                throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs @says, @because and @source.");
-            }
+        if (rule.note("because").isBlank()) {
+            throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs @because, the mechanism behind it.");
         }
-        known(rule.note("source"), catalogue.sources().keySet(), "source", rule.where());
+        RuleSentence.check(rule);
+        known(rule.source(), catalogue.sources().keySet(), "source", rule.where());
         rule.patterns().forEach(this::check);
         boolean planned = rule.patterns().stream().anyMatch(p -> p.fact().equals("Planning"));
         rule.patterns().stream().filter(p -> p.absent() && !planned && !SEEN.contains(p.fact()) && !p.fact().equals("RadiatorSurvey")).findFirst()
@@ -145,6 +144,9 @@ public final class ReferenceCheck {
         switch (c.call()) {
             case "Evidence.supports", "Evidence.against", "Evidence.settles", "Evidence.excludes" -> {
                 known(c.ids().get(0), weighed, "cause, arrangement or method", where);
+                if (rule.folder().equals("evidence")) {
+                    liesWithItsCause(rule);
+                }
                 if (c.call().equals("Evidence.excludes") && rule.folder().equals("method")) {
                     needsWayOut(rule);
                 }
@@ -174,6 +176,16 @@ public final class ReferenceCheck {
                 needsAction(rule);
             }
             default -> { }
+        }
+    }
+
+    /** All that is known of a cause stands in one file. */
+    private void liesWithItsCause(RuleText rule) {
+        String cause = rule.conclusion().ids().get(0);
+        known(cause, catalogue.causes().keySet(), "cause", rule.conclusion().where());
+        String file = catalogue.cause(cause).subject() + "/" + cause;
+        if (!rule.subject().equals(file)) {
+            throw new BadInput(rule.where(), "\"" + rule.id() + "\" is about " + cause + "; its place is rules/evidence/" + file + ".drl.");
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
+import neutralpoint.catalogue.Source;
 import neutralpoint.document.Where;
 import neutralpoint.rulebase.fact.Strength;
 import neutralpoint.workings.Workings;
@@ -42,6 +43,7 @@ public final class RuleAudit {
         audit.firings(firing, cases);
         audit.sameConditions();
         audit.sentences();
+        audit.sources();
         audit.causes();
         audit.findings();
         audit.orphans();
@@ -75,11 +77,11 @@ public final class RuleAudit {
         }
     }
 
-    /** The sentence says what the rule concludes: for or against, in the adverb of its grade, or that it settles or rules out. */
+    /** A sentence that is written says what the rule concludes: for or against, in the adverb of its grade, or that it settles or rules out. */
     private void sentences() {
         for (RuleText rule : rules) {
             String should = saying(rule.conclusion());
-            if (!rule.note("says").matches(".*\\b" + should + "\\b.*")) {
+            if (!rule.note("says").isBlank() && !rule.note("says").matches(".*\\b" + should + "\\b.*")) {
                 fault(rule.where(), rule.id() + ": the sentence should say \"" + should + "\", like its conclusion.");
             }
         }
@@ -93,6 +95,12 @@ public final class RuleAudit {
             case "Evidence.excludes" -> "rules?";
             default -> "";
         };
+    }
+
+    /** Common practice is what a rule rests on that names no source. */
+    private void sources() {
+        rules.stream().filter(r -> r.note("source").equals(Source.COMMON_PRACTICE)).forEach(r -> fault(r.where(),
+                r.id() + ": leave @source out; a rule that names no source rests on common practice."));
     }
 
     private void causes() {
@@ -144,7 +152,7 @@ public final class RuleAudit {
     }
 
     private void orphans() {
-        Set<String> sources = rules.stream().map(r -> r.note("source")).collect(Collectors.toCollection(HashSet::new));
+        Set<String> sources = rules.stream().map(RuleText::source).collect(Collectors.toCollection(HashSet::new));
         catalogue.cautions().values().forEach(c -> sources.add(c.source()));
         catalogue.dangers().values().forEach(d -> sources.add(d.source()));
         catalogue.competences().values().forEach(c -> sources.add(c.source()));

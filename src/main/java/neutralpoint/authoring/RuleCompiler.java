@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.document.BadInput;
 import neutralpoint.rulebase.RuleBase;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -34,6 +35,7 @@ public final class RuleCompiler {
         if (!errors.isEmpty()) {
             throw new BadInput("the rules in " + rules + " do not compile: " + errors.get(0).getText());
         }
-        return RuleBase.of(services.newKieContainer(id).getKieBase(), ReferenceCheck.moves(written), ReferenceCheck.absent(written));
+        return RuleBase.of(services.newKieContainer(id).getKieBase(), ReferenceCheck.moves(written), ReferenceCheck.absent(written),
+                RuleSentence.made(written, CatalogueFiles.fromFolder(rules.resolve("catalogue"))));
     }
 }

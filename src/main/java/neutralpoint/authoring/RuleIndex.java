@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 
-/** The list of all rules that is kept beside them, made from the rules so that it cannot drift. */
+/** The list of all rules with their sentences, made from the rules. */
 public final class RuleIndex {
     /** The stages in the order in which they come. */
     static final List<String> STAGES = List.of("survey", "stop", "arrangement", "paths", "evidence", "explained", "method", "competence", "course",
@@ -27,14 +27,14 @@ public final class RuleIndex {
     }
 
     public static String markdown(Catalogue catalogue, List<RuleText> rules) {
-        StringBuilder out = new StringBuilder("# All rules\n\nMade by `neutralpoint rules index`; do not edit.\n\n");
+        StringBuilder out = new StringBuilder("# All rules\n\nMade by `neutralpoint rules index`.\n\n");
         counts(catalogue, rules).forEach((what, count) -> out.append("- ").append(count).append(' ').append(what).append('\n'));
         for (String stage : STAGES) {
             Map<String, List<RuleText>> subjects = rules.stream().filter(r -> r.folder().equals(stage))
                     .collect(Collectors.groupingBy(RuleText::subject, TreeMap::new, Collectors.toList()));
             subjects.forEach((subject, members) -> {
-                out.append("\n## ").append(stage).append(": ").append(subject.replace('-', ' ')).append("\n\n");
-                members.forEach(r -> out.append("- `").append(r.id()).append("` ").append(r.note("says")).append('\n'));
+                out.append("\n## ").append(stage).append(": ").append(subject.replace('-', ' ').replace("/", ": ")).append("\n\n");
+                members.forEach(r -> out.append("- `").append(r.id()).append("` ").append(RuleSentence.of(r, catalogue)).append('\n'));
             });
         }
         return out.toString();

@@ -30,7 +30,7 @@ public final class RuleReader {
     public static List<RuleText> all(Path rules) {
         Map<String, RuleText> byId = new LinkedHashMap<>();
         for (Path file : files(rules)) {
-            for (RuleText rule : read(file)) {
+            for (RuleText rule : read(file, rules.relativize(file))) {
                 RuleText before = byId.put(rule.id(), rule);
                 if (before != null) {
                     throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" is also in " + before.where()
@@ -42,7 +42,7 @@ public final class RuleReader {
     }
 
     /** The rule files under a folder, in the order of their names. */
-    static List<Path> files(Path rules) {
+    public static List<Path> files(Path rules) {
         try (Stream<Path> files = Files.walk(rules)) {
             return files.filter(f -> f.toString().endsWith(".drl")).sorted().toList();
         } catch (IOException e) {
@@ -50,16 +50,17 @@ public final class RuleReader {
         }
     }
 
-    private static List<RuleText> read(Path file) {
+    private static List<RuleText> read(Path file, Path within) {
         PackageDescr parsed = parse(file);
-        String folder = file.toAbsolutePath().getParent().getFileName().toString();
+        String folder = within.getNameCount() > 1 ? within.getName(0).toString() : "";
         if (!parsed.getNamespace().equals("rules." + folder)) {
             throw new BadInput(new Where(file.toString(), 1), "the package should be rules." + folder + ", like the folder.");
         }
+        String subject = within.subpath(1, within.getNameCount()).toString().replace('\\', '/').replaceFirst("\\.drl$", "");
         List<RuleText> rules = new ArrayList<>();
         for (RuleDescr rule : parsed.getRules()) {
             Where where = new Where(file.toString(), rule.getLine());
-            rules.add(new RuleText(rule.getName(), folder, file.getFileName().toString().replace(".drl", ""), where,
+            rules.add(new RuleText(rule.getName(), folder, subject, where,
                     notes(rule), patterns(rule, file), conclusion(rule, file)));
         }
         return rules;

@@ -3,14 +3,15 @@ package neutralpoint.authoring;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import neutralpoint.catalogue.Source;
 import neutralpoint.document.Where;
 
 /**
  * One rule as it is written.
  *
  * @param folder   the stage it belongs to: stop, arrangement, evidence …
- * @param subject  the file it is in
- * @param notes    its annotations: says, because, source and, for some, title, action or always
+ * @param subject  the file it is in, with the folder below the stage if there is one: boiler-off, open-vent/vent-blocked
+ * @param notes    its annotations: says, or sign or signs in its place, because and, for some, source, action, always …
  * @param patterns what must be so for it to fire
  */
 public record RuleText(String id, String folder, String subject, Where where, Map<String, String> notes,
@@ -22,6 +23,11 @@ public record RuleText(String id, String folder, String subject, Where where, Ma
         String text() {
             return (absent ? "no " : "") + fact + constraints.stream().sorted().collect(Collectors.joining(", ", "(", ")"));
         }
+    }
+
+    /** Where it comes from: common practice where it names nothing else. */
+    public String source() {
+        return notes.getOrDefault("source", Source.COMMON_PRACTICE);
     }
 
     public String note(String name) {

@@ -5,15 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
-import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.SafeFile;
 import neutralpoint.rulebase.fact.Strength;
 
-/** Makes a new evidence rule with its examples and its headings in place, for its author to complete. */
+/** Makes a new evidence rule with its headings in place, for its author to complete. It looks at one answer, so its examples follow from it. */
 public final class Scaffold {
     private static final String HEADER = """
             package rules.evidence;
@@ -24,23 +24,14 @@ public final class Scaffold {
     private static final String RULE = """
 
             rule "%s"
-              @says("%s speaks %s %s %s.")
+              @sign("%s")
               @because("")
-              @source("common-practice")
             when
               $sign : Observed(finding == "%s", answer == "%s")
             then
               insert(Evidence.%s("%s", %s, $sign));
             end
             """;
-    private static final String EXAMPLES = """
-            %s%s:
-              fires:
-                %s: %s
-              silent:
-                %s: %s
-            """;
-
     private Scaffold() {}
 
     /**
@@ -48,12 +39,12 @@ public final class Scaffold {
      *
      * @param against true when the sign speaks against the cause
      */
-    public record Wanted(String id, String subject, String finding, String answer, String cause, Strength strength, boolean against) {}
+    public record Wanted(String id, String finding, String answer, String cause, Strength strength, boolean against) {}
 
-    /** Appends the rule and its examples to the subject's two files, or begins them. */
+    /** Appends the rule to the file of its cause, or begins it. */
     public static Path write(Path rules, Catalogue catalogue, Map<String, RuleText> known, Wanted w) {
         Finding finding = catalogue.finding(w.finding());
-        catalogue.cause(w.cause());
+        Cause cause = catalogue.cause(w.cause());
         if (!w.id().matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             throw new BadInput("\"" + w.id() + "\" is not a plain kebab-case id, such as black-bleed-water-speaks-for-sludge.");
         }
@@ -64,28 +55,15 @@ public final class Scaffold {
             throw new BadInput("\"" + w.answer() + "\" is not an answer of " + w.finding()
                     + Nearest.hint(w.answer(), finding.optionIds()) + " A number or a table is best written by hand; see rules/README.md.");
         }
-        Path drl = rules.resolve("evidence").resolve(w.subject() + ".drl");
-        Path examples = rules.resolve("evidence").resolve(w.subject() + ".examples.yaml");
-        append(drl, HEADER, rule(finding, catalogue, w));
-        append(examples, "", examples(finding, w, Files.exists(examples)));
+        Path drl = rules.resolve("evidence").resolve(cause.subject()).resolve(cause.id() + ".drl");
+        append(drl, HEADER, rule(finding, w));
         return drl;
     }
 
-    private static String rule(Finding finding, Catalogue catalogue, Wanted w) {
+    private static String rule(Finding finding, Wanted w) {
         String sign = finding.say(w.answer());
-        return RULE.formatted(w.id(), sign.substring(0, 1).toUpperCase(Locale.ROOT) + sign.substring(1), w.strength().words(),
-                w.against() ? "against" : "for", catalogue.cause(w.cause()).title().toLowerCase(Locale.ROOT), w.finding(),
-                w.answer(), w.against() ? "against" : "supports", w.cause(), w.strength());
-    }
-
-    private static String examples(Finding finding, Wanted w, boolean more) {
-        String other = finding.optionIds().stream().filter(o -> !o.equals(w.answer())).findFirst().orElse("");
-        return EXAMPLES.formatted(more ? "\n" : "", w.id(), w.finding(), asAnswer(finding, w.answer()), w.finding(), asAnswer(finding, other));
-    }
-
-    private static String asAnswer(Finding finding, String answer) {
-        return finding.type() == AnswerType.SEVERAL_OF ? "[" + answer + "]"
-                : finding.type() == AnswerType.PER_RADIATOR ? "{lounge: " + answer + "}" : answer;
+        return RULE.formatted(w.id(), sign.substring(0, 1).toUpperCase(Locale.ROOT) + sign.substring(1), w.finding(), w.answer(),
+                w.against() ? "against" : "supports", w.cause(), w.strength());
     }
 
     private static void append(Path file, String begin, String text) {

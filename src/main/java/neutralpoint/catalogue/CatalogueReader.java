@@ -3,6 +3,7 @@ package neutralpoint.catalogue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -67,11 +68,15 @@ final class CatalogueReader {
     }
 
     static Cause cause(Node node, String subject) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "prior", "only-on", "course", "phase", "work",
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "said-as", "means", "prior", "only-on", "course", "phase", "work",
                 "answers", "no-deciding-test", "own-work", "needs", "subject"));
-        return new Cause(id(f), f.text("title"), f.text("means"), prior(f), f.texts("only-on"), f.text("course"),
+        return new Cause(id(f), f.text("title"), f.findText("said-as").orElseGet(() -> inSentence(f.text("title"))), f.text("means"), prior(f), f.texts("only-on"), f.text("course"),
                 f.findText("own-work"), f.texts("needs"), Phase.of(oneOf(f, "phase", Phase.words())), f.text("work"), f.texts("answers"),
                 f.findText("no-deciding-test").orElse(""), f.findText("subject").orElse(subject));
+    }
+
+    private static String inSentence(String title) {
+        return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
     }
 
     static ArrangementKind arrangement(Node node) {

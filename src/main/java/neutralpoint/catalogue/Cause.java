@@ -6,6 +6,7 @@ import java.util.Optional;
 /**
  * Something that can be wrong.
  *
+ * @param saidAs       what it is called within a sentence, such as "a blocked vent"
  * @param means        what it is, in one sentence
  * @param priorDecibans how likely it is before anything is known; trade judgement
  * @param onlyOn       traits of which the system must have one; empty for any
@@ -18,7 +19,7 @@ import java.util.Optional;
  * @param noDecidingTest why the trade has no test that settles it; empty where it has one
  * @param subject      the file it is catalogued in
  */
-public record Cause(String id, String title, String means, int priorDecibans, List<String> onlyOn, String course,
+public record Cause(String id, String title, String saidAs, String means, int priorDecibans, List<String> onlyOn, String course,
         Optional<String> ownWork, List<String> needs, Phase phase, String work, List<String> answers, String noDecidingTest, String subject) {
 
     private static final String NOTHING_TO_MEND = "no-wet-side-work";

@@ -7,6 +7,7 @@ import neutralpoint.authoring.RuleAudit;
 import neutralpoint.authoring.RuleCoverage;
 import neutralpoint.authoring.RuleIndex;
 import neutralpoint.authoring.RuleText;
+import neutralpoint.catalogue.Source;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -25,6 +26,8 @@ final class RulesCheckCommand implements Callable<Integer> {
         List<RuleText> rules = authoring.rules();
         List<CaseStudy> cases = authoring.cases(knowledge.check());
         RuleIndex.counts(knowledge.catalogue(), rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
+        System.out.printf("%6d rules rest on common practice and name no source%n",
+                rules.stream().filter(r -> r.source().equals(Source.COMMON_PRACTICE)).count());
         System.out.printf("%6d cases%n", cases.size());
         List<RuleAudit.Fault> faults = RuleAudit.of(knowledge.catalogue(), rules,
                 RuleCoverage.of(cases, knowledge.assessor()).counts(), cases.size());

@@ -5,8 +5,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import neutralpoint.authoring.RuleIndex;
+import neutralpoint.authoring.RuleSentence;
 import neutralpoint.authoring.RuleText;
+import neutralpoint.catalogue.Catalogue;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
 import picocli.CommandLine;
@@ -20,7 +23,7 @@ final class RulesCommand implements Callable<Integer> {
     @Mixin
     private AuthoringOptions authoring;
 
-    @Parameters(arity = "0..1", paramLabel = "SUBJECT", description = "only this stage or subject, such as stop or pump")
+    @Parameters(arity = "0..1", paramLabel = "SUBJECT", description = "only this stage, subject or cause, such as stop, pump or pump-seized")
     private String subject;
 
     /** The sub-commands are put in only when one of them may be meant: a call-out should not wait for them. */
@@ -32,19 +35,20 @@ final class RulesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<RuleText> rules = authoring.rules();
+        Catalogue catalogue = authoring.catalogue();
         if (subject == null) {
-            RuleIndex.counts(authoring.catalogue(), rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
+            RuleIndex.counts(catalogue, rules).forEach((what, count) -> System.out.printf("%6d %s%n", count, what));
         }
         Map<String, List<RuleText>> bySubject = rules.stream()
-                .filter(r -> subject == null || r.folder().equals(subject) || r.subject().equals(subject))
+                .filter(r -> subject == null || r.folder().equals(subject) || List.of(r.subject().split("/")).contains(subject))
                 .collect(Collectors.groupingBy(r -> r.folder() + ": " + r.subject(), TreeMap::new, Collectors.toList()));
         if (bySubject.isEmpty()) {
-            List<String> subjects = rules.stream().flatMap(r -> List.of(r.folder(), r.subject()).stream()).distinct().toList();
+            List<String> subjects = rules.stream().flatMap(r -> Stream.concat(Stream.of(r.folder()), Stream.of(r.subject().split("/")))).distinct().toList();
             throw new BadInput("\"" + subject + "\" is not a stage or a subject of rules" + Nearest.hint(subject, subjects));
         }
         bySubject.forEach((heading, members) -> {
             System.out.println("\n" + heading);
-            members.forEach(r -> System.out.println("  " + r.id() + "\n      " + r.note("says")));
+            members.forEach(r -> System.out.println("  " + r.id() + "\n      " + RuleSentence.of(r, catalogue)));
         });
         return 0;
     }

@@ -6,18 +6,26 @@ import neutralpoint.authoring.RuleIndex;
 import neutralpoint.document.SafeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
-/** Writes the index of all rules beside them. */
-@Command(name = "index", mixinStandardHelpOptions = true, description = "Write INDEX.md anew from the rules.")
+/** Lists all rules with their sentences; the list is made anew from the rules, and is kept nowhere. */
+@Command(name = "index", mixinStandardHelpOptions = true, description = "List all rules with their sentences, as Markdown.")
 final class RulesIndexCommand implements Callable<Integer> {
     @Mixin
     private AuthoringOptions authoring;
 
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "write it to this file, such as target/rules.md")
+    private Path output;
+
     @Override
     public Integer call() {
-        Path index = authoring.rulesFolder().resolve("INDEX.md");
-        SafeFile.write(index, RuleIndex.markdown(authoring.catalogue(), authoring.rules()));
-        System.out.println(index + " written.");
+        String index = RuleIndex.markdown(authoring.catalogue(), authoring.rules());
+        if (output == null) {
+            System.out.print(index);
+        } else {
+            SafeFile.write(output, index);
+            System.out.println(output + " written.");
+        }
         return 0;
     }
 }

@@ -10,17 +10,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Begins a new evidence rule. */
-@Command(name = "new", mixinStandardHelpOptions = true, description = {"Begin an evidence rule with its two examples.",
-        "The sentence and the because are left for you to write; the build refuses the rule until the because is there."})
+@Command(name = "new", mixinStandardHelpOptions = true, description = {"Begin an evidence rule that looks at one answer.",
+        "The because is left for you to write, and the sign may want better words; the build refuses the rule until the because is there."})
 final class RulesNewCommand implements Callable<Integer> {
     @Mixin
     private AuthoringOptions authoring;
 
     @Parameters(paramLabel = "ID", description = "the rule's id: the sign and what it speaks for, in kebab-case")
     private String id;
-
-    @Option(names = "--subject", required = true, description = "the file it goes into, such as pump")
-    private String subject;
 
     @Option(names = "--finding", required = true, description = "the finding it looks at")
     private String finding;
@@ -40,8 +37,8 @@ final class RulesNewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path written = Scaffold.write(authoring.rulesFolder(), authoring.catalogue(), authoring.rulesById(),
-                new Scaffold.Wanted(id, subject, finding, answer, cause, strength, against));
-        System.out.println(id + " begun in " + written + ". Write its sentence, its because and its source, then run: rules index");
+                new Scaffold.Wanted(id, finding, answer, cause, strength, against));
+        System.out.println(id + " begun in " + written + ". Write its sign in better words, its because, and its source if it has one.");
         return 0;
     }
 }

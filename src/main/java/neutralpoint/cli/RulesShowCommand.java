@@ -3,8 +3,12 @@ package neutralpoint.cli;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import neutralpoint.authoring.Conclusion;
+import neutralpoint.authoring.Example;
 import neutralpoint.authoring.RuleCoverage;
+import neutralpoint.authoring.RuleExamples;
+import neutralpoint.authoring.RuleSentence;
 import neutralpoint.authoring.RuleText;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Nearest;
@@ -34,14 +38,17 @@ final class RulesShowCommand implements Callable<Integer> {
         }
         Knowledge knowledge = Knowledge.load();
         RuleCoverage firings = RuleCoverage.of(authoring.cases(knowledge.check()), knowledge.assessor());
-        line("", rule.note("says"));
+        line("", RuleSentence.of(rule, authoring.catalogue()));
         line("Because: ", rule.note("because"));
-        line("Source:  ", knowledge.catalogue().source(rule.note("source")).title());
+        line("Source:  ", knowledge.catalogue().source(rule.source()).title());
         if (!rule.note("action").isBlank()) {
             line("Now:     ", rule.note("action"));
         }
         line("When:    ", String.join("; ", rule.patterns().stream().map(RulesShowCommand::condition).toList()));
         line("Then:    ", conclusion(rule.conclusion()));
+        List<Example> examples = new RuleExamples(knowledge.catalogue()).of(rule, List.copyOf(rules.values()));
+        line("Fires:   ", examples(examples, true));
+        line("Silent:  ", examples(examples, false));
         List<String> firing = firings.casesThatFire(id);
         line("Fired by ", firing.isEmpty() ? "no case." : firing.size() + " case" + (firing.size() == 1 ? "" : "s") + ": "
                 + String.join(", ", firing.stream().limit(CASES_SHOWN).toList()) + (firing.size() > CASES_SHOWN ? " and more." : "."));
@@ -49,6 +56,10 @@ final class RulesShowCommand implements Callable<Integer> {
                 .orElse("no case asks what it looks at without firing it."));
         line("Written: ", rule.where().toString());
         return 0;
+    }
+
+    private static String examples(List<Example> examples, boolean fires) {
+        return examples.stream().filter(e -> e.fires() == fires).map(Example::text).collect(Collectors.joining("; "));
     }
 
     private static String condition(RuleText.Pattern p) {

@@ -32,6 +32,7 @@ public final class RuleBase {
     private static final String MODEL = "/META-INF/kie/neutralpoint/neutralpoint/drools-model";
     private static final String MOVES = "/neutralpoint/moves.json";
     private static final String ABSENT = "/neutralpoint/absent.json";
+    private static final String SENTENCES = "/neutralpoint/sentences.json";
     private static final String COUNT = "/neutralpoint/rule-count.txt";
 
     /** Facts that appear one after another while a job is judged; no rule may ask that one is absent. */
@@ -44,12 +45,12 @@ public final class RuleBase {
     private final Map<String, List<String>> moves;
     private final Set<String> absent;
 
-    private RuleBase(KieBase kieBase, Map<String, List<String>> moves, Collection<String> absent) {
+    private RuleBase(KieBase kieBase, Map<String, List<String>> moves, Collection<String> absent, Map<String, String> sentences) {
         this.kieBase = kieBase;
         this.moves = moves;
         this.absent = Set.copyOf(absent);
         Map<String, RuleInfo> byName = new TreeMap<>();
-        kieBase.getKiePackages().forEach(p -> p.getRules().forEach(r -> byName.put(r.getName(), RuleInfo.of(r))));
+        kieBase.getKiePackages().forEach(p -> p.getRules().forEach(r -> byName.put(r.getName(), RuleInfo.of(r, sentences))));
         this.rules = Collections.unmodifiableMap(new LinkedHashMap<>(byName));
         rules.values().forEach(rule -> placed.put(rule.id(), new Placed(rule, placed.size())));
     }
@@ -62,9 +63,11 @@ public final class RuleBase {
      *
      * @param moves  for each finding, what some rule moves because of it
      * @param absent findings of which some rule asks that an answer was not given
+     * @param sentences the sentences of rules that are not annotated with one
      */
-    public static RuleBase of(KieBase kieBase, Map<String, List<String>> moves, Collection<String> absent) {
-        return new RuleBase(kieBase, moves, absent);
+    public static RuleBase of(KieBase kieBase, Map<String, List<String>> moves, Collection<String> absent,
+            Map<String, String> sentences) {
+        return new RuleBase(kieBase, moves, absent, sentences);
     }
 
     /** Loads the rules; fails if their number is not the one that was compiled. */
@@ -72,8 +75,11 @@ public final class RuleBase {
         Map<String, List<String>> moves = new TreeMap<>();
         Documents.json(MOVES, resource(MOVES), 1).asFields().fields()
                 .forEach((finding, moved) -> moves.put(finding, moved.asTexts()));
+        Map<String, String> sentences = new HashMap<>();
+        Documents.json(SENTENCES, resource(SENTENCES), 1).asFields().fields()
+                .forEach((rule, sentence) -> sentences.put(rule, sentence.asText()));
         RuleBase loaded = new RuleBase(KieBaseBuilder.createKieBaseFromModel(models()), moves,
-                Documents.json(ABSENT, resource(ABSENT), 1).asTexts());
+                Documents.json(ABSENT, resource(ABSENT), 1).asTexts(), sentences);
         int expected = Integer.parseInt(resource(COUNT).trim());
         if (loaded.rules.size() != expected) {
             throw new IllegalStateException("the rule base holds " + loaded.rules.size() + " rules where "

@@ -51,6 +51,16 @@ class RuleAuditTest {
     }
 
     @Test
+    void aSourceThatGoesWithoutSayingIsSeen() {
+        Where where = new Where("trial.drl", 1);
+        RuleText said = new RuleText("one", "caution", "trial", where, Map.of("says", "a", "because", "b", "source", "common-practice"),
+                List.of(), Conclusion.read("insert(new AttachCaution(\"tool-advises-only\"));", where));
+        assertThat(said.source()).isEqualTo("common-practice");
+        assertThat(faults(List.of(said), 1)).anyMatch(f -> f.contains("one: leave @source out"));
+        assertThat(rule("two", "a", "Evidence.against(\"pump-seized\", GOOD, $x)").source()).isEqualTo("common-practice");
+    }
+
+    @Test
     void causesAndEntriesThatNoRuleTouchesAreSeen() {
         List<String> faults = faults(List.of(), 1);
         assertThat(faults).anyMatch(f -> f.contains("cause pump-seized") && f.contains("needs at least two"))
@@ -74,7 +84,7 @@ class RuleAuditTest {
         try (Stream<Path> files = Files.walk(Path.of("rules"))) {
             assertThat(files.filter(Files::isRegularFile).map(f -> f.getFileName().toString())).allMatch(f -> f.endsWith(".drl")
                     || f.endsWith(".examples.yaml") && Files.exists(beside(f)) || f.endsWith(".yaml") && !f.contains(".examples")
-                    || f.equals("README.md") || f.equals("INDEX.md"));
+                    || f.equals("README.md"));
         }
     }
 
@@ -90,14 +100,14 @@ class RuleAuditTest {
 
     private static RuleText rule(String id, String says, String conclusion) {
         Where where = new Where("trial.drl", 1);
-        return new RuleText(id, "evidence", "trial", where, Map.of("says", says, "because", "it is", "source", "common-practice"),
+        return new RuleText(id, "evidence", "trial", where, Map.of("says", says, "because", "it is"),
                 List.of(new RuleText.Pattern("Observed", List.of("finding == \"bleed-water\"", "answer == \"black\""), false, where)),
                 Conclusion.read("insert(" + conclusion + ");", where));
     }
 
     private static RuleText order(String id, String first, String then) {
         Where where = new Where("trial.drl", 1);
-        return new RuleText(id, "course", "trial", where, Map.of("says", "a", "because", "b", "source", "common-practice"),
+        return new RuleText(id, "course", "trial", where, Map.of("says", "a", "because", "b"),
                 List.of(new RuleText.Pattern("Standing", List.of("cause == \"" + first + "\""), false, where),
                         new RuleText.Pattern("Standing", List.of("cause == \"" + then + "\""), false, where)),
                 Conclusion.read("insert(ComesBefore.must($first, $then));", where));

@@ -25,7 +25,7 @@ class RulesCommandTest {
     @Test
     void oneRuleIsShownWholeWithItsCases() {
         assertThat(Run.of("rules", "show", RULE).out()).contains("Black bleed water speaks well for sludge throughout.", "Because: Magnetite",
-                "speaks for sludge-throughout, well (6 decibans)", "alder-bank", "comes close and does not fire it", "water-colour.drl");
+                "speaks for sludge-throughout, well (6 decibans)", "Fires:   bleed-water: black\n", "bleed-water: orange;", "alder-bank", "comes close and does not fire it", "sludge-throughout.drl");
     }
 
     @Test
@@ -39,23 +39,22 @@ class RulesCommandTest {
     }
 
     @Test
-    void aNewRuleHasItsHeadingsAndItsExamplesAndIsRefusedUntilItsBecauseIsWritten() throws IOException {
+    void aNewRuleHasItsHeadingsAndIsRefusedUntilItsBecauseIsWritten() throws IOException {
         Shared.copy(Path.of("rules"), folder);
-        String[] args = {"rules", "new", "--rules", folder.toString(), "trial-speaks-for-pump-seized", "--subject", "pump", "--finding",
+        String[] args = {"rules", "new", "--rules", folder.toString(), "trial-speaks-for-pump-seized", "--finding",
             "bleed-water", "--answer", "black", "--cause", "pump-seized", "--strength", "SOME"};
         assertThat(Run.of(args).code()).isZero();
-        assertThat(folder.resolve("evidence/pump.drl")).content().contains("rule \"trial-speaks-for-pump-seized\"",
-                "speaks somewhat for pump seized", "@because(\"\")", "insert(Evidence.supports(\"pump-seized\", SOME, $sign));");
-        assertThat(folder.resolve("evidence/pump.examples.yaml")).content().contains("trial-speaks-for-pump-seized:\n  fires:\n    bleed-water: black");
+        assertThat(folder.resolve("evidence/pump/pump-seized.drl")).content().contains("rule \"trial-speaks-for-pump-seized\"",
+                "@sign(\"Black or dark grey water\")", "@because(\"\")", "insert(Evidence.supports(\"pump-seized\", SOME, $sign));");
         assertThat(Run.of(args).err()).contains("is already in");
         assertThat(Run.of("rules", "effect", "--against", folder.toString(), "--no-questions").err())
-                .contains("needs @says, @because and @source");
+                .contains("needs @because");
     }
 
     @Test
     void theEffectOfAChangeIsShownAsGainsAndLosses() throws IOException {
         Shared.copy(Path.of("rules"), folder.resolve("rules"));
-        Path water = folder.resolve("rules/evidence/feed-and-vent.drl");
+        Path water = folder.resolve("rules/evidence/open-vent/plugged-feed-and-vent-tee.drl");
         Files.writeString(water, Files.readString(water).replace("Evidence.settles(\"plugged-feed-and-vent-tee\"",
                 "Evidence.excludes(\"plugged-feed-and-vent-tee\""));
         Run effect = Run.of("rules", "effect", "--rules", folder.resolve("rules").toString(), "--against", "rules", "--cases", "cases", "--no-questions");

@@ -117,7 +117,7 @@ class LedgerTest {
 
     /** Where a cause with even odds to begin with stands, on a system where it can be. */
     private static Assessment.CauseStanding standing(List<Derived<Evidence>> evidence) {
-        Cause cause = new Cause(CAUSE, "A cause", "", 0, List.of(), "valve-repair", Optional.empty(), List.of(), Phase.FLOW, "", List.of(), "", "");
+        Cause cause = new Cause(CAUSE, "A cause", "a cause", "", 0, List.of(), "valve-repair", Optional.empty(), List.of(), Phase.FLOW, "", List.of(), "", "");
         Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
                 Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         Assessment.RecognisedSystem system = new Assessment.RecognisedSystem("", "", "", List.of(), List.of(), 1, Map.of(), Set.of(), Set.of());
