@@ -188,8 +188,13 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
         return Math.max(0, Math.min(1, share));
     }
 
+    /** True where a surface reads hotter than the water that feeds it, by more than readings err; both 0 to 200. */
+    public static boolean isHotterThanItsFeed(double celsius, double feedCelsius) {
+        return celsius > feedCelsius + READING_ERROR_KELVIN;
+    }
+
     private static void refuseHotter(String where, double celsius, double feedCelsius) {
-        if (celsius > feedCelsius + READING_ERROR_KELVIN) {
+        if (isHotterThanItsFeed(celsius, feedCelsius)) {
             throw new IllegalArgumentException("The " + where + " of a radiator cannot be hotter than the water that"
                     + " feeds it by more than the reading error of 3 K: the " + where + " reads " + celsius
                     + " and the hotter tail read " + feedCelsius + "; read both tails again.");

@@ -14,19 +14,9 @@ public final class Cistern {
 
     private Cistern() {}
 
-    /**
-     * What the system's water gains on heating.
-     *
-     * @param systemLitres      content of the system when cold, 1 to 5000
-     * @param expansionFraction gain as a fraction of the cold content, 0 to 0.1; 0.0287 is 2.87 %
-     */
-    public static double expansionLitres(double systemLitres, double expansionFraction) {
-        return SealedSystem.expansionLitres(systemLitres, expansionFraction);
-    }
-
     /** The room usually left for expansion: 4 % of the content, which is 1 to 5000 litres. */
     public static double usualAllowanceLitres(double systemLitres) {
-        return expansionLitres(systemLitres, USUAL_ALLOWANCE);
+        return ThermalExpansion.litres(systemLitres, USUAL_ALLOWANCE);
     }
 
     /**

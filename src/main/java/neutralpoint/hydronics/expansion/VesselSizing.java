@@ -38,7 +38,7 @@ public final class VesselSizing {
      */
     public static Sizing vesselLitresByEn12828(double systemLitres, double expansionFraction, double preChargeBar,
             double safetyValveBar) {
-        double expansion = SealedSystem.expansionLitres(systemLitres, expansionFraction);
+        double expansion = ThermalExpansion.litres(systemLitres, expansionFraction);
         double reserve = Math.max(RESERVE_SHARE * systemLitres, LEAST_RESERVE_LITRES);
         double finalBar = Bounds.within("safetyValveBar", safetyValveBar, 1, 5) - 0.5;
         Bounds.within("preChargeBar", preChargeBar, 0, finalBar - 0.1);
@@ -66,7 +66,7 @@ public final class VesselSizing {
      * @param expansionFraction v1/v0 - 1, 0 to 0.1
      */
     public static double openCisternLitres(double allowanceFactor, double systemLitres, double expansionFraction) {
-        return allowance(allowanceFactor) * SealedSystem.expansionLitres(systemLitres, expansionFraction);
+        return allowance(allowanceFactor) * ThermalExpansion.litres(systemLitres, expansionFraction);
     }
 
     /**
@@ -82,7 +82,7 @@ public final class VesselSizing {
             double initialAbsoluteBar, double finalAbsoluteBar) {
         Bounds.within("finalAbsoluteBar", finalAbsoluteBar, 0.7, 11);
         Bounds.within("initialAbsoluteBar", initialAbsoluteBar, 0.6, finalAbsoluteBar - 0.1);
-        return allowance(allowanceFactor) * SealedSystem.expansionLitres(systemLitres, expansionFraction)
+        return allowance(allowanceFactor) * ThermalExpansion.litres(systemLitres, expansionFraction)
                 / (1 - initialAbsoluteBar / finalAbsoluteBar);
     }
 

@@ -10,7 +10,7 @@ import neutralpoint.hydronics.ValidRange;
  */
 public final class Water {
     /** The pressure at which heating water is reckoned when none is given: about 1 bar on the gauge. */
-    static final double USUAL_BAR_ABSOLUTE = 2;
+    public static final double USUAL_BAR_ABSOLUTE = 2;
 
     private static final double BAR_PER_MEGAPASCAL = 10;
     private static final double MICRO = 1e-6;

@@ -17,7 +17,7 @@ class CisternTest {
      */
     @Test
     void aCisternSetTooHighSpillsWhenHot() {
-        double expansion = Cistern.expansionLitres(150, 0.0287);
+        double expansion = ThermalExpansion.litres(150, 0.0287);
         assertThat(expansion).isCloseTo(4.305, within(1e-9));
         assertThat(Cistern.riseMillimetres(450, 300, expansion)).isCloseTo(31.889, within(0.001));
         assertThat(Cistern.roomLitres(450, 300, 100)).isCloseTo(13.5, within(1e-9));
@@ -50,8 +50,8 @@ class CisternTest {
 
     @Test
     void argumentsOutsideTheirRangeAreRefused() {
-        ArgumentRange.closed("systemLitres", 1, 5000, x -> Cistern.expansionLitres(x, 0.03));
-        ArgumentRange.closed("expansionFraction", 0, 0.1, x -> Cistern.expansionLitres(100, x));
+        ArgumentRange.closed("systemLitres", 1, 5000, x -> ThermalExpansion.litres(x, 0.03));
+        ArgumentRange.closed("expansionFraction", 0, 0.1, x -> ThermalExpansion.litres(100, x));
         ArgumentRange.closed("systemLitres", 1, 5000, Cistern::usualAllowanceLitres);
         ArgumentRange.closed("lengthMillimetres", 1, 5000, x -> Cistern.roomLitres(x, 300, 100));
         ArgumentRange.closed("widthMillimetres", 1, 5000, x -> Cistern.roomLitres(450, x, 100));

@@ -35,7 +35,7 @@ class SealedSystemTest {
                 .check("EXP-SBZ2", (in, expected) -> assertThat(-100 * Water.expansionFraction(20, 10))
                         .isCloseTo(expected.asDouble(), within(0.03)))
                 .check("EXP-SBZ", (in, expected) -> assertThat(
-                        1000 + SealedSystem.expansionLitres(1000, Water.expansionFraction(20, 60)))
+                        1000 + ThermalExpansion.litres(1000, Water.expansionFraction(20, 60)))
                         .isCloseTo(expected.asDouble(), within(0.5)))
                 .check("EXP-FORM-OPEN", (in, expected) -> assertThat(VesselSizing.openCisternLitres(in.get("k").asDouble(),
                         in.get("Vw").asDouble(), in.get("v1/v0").asDouble() - 1))
