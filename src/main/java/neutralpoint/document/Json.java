@@ -80,7 +80,7 @@ public final class Json {
         if (value == Math.rint(value) && Math.abs(value) < 1e9) {
             json.writeNumber((long) value);
         } else {
-            json.writeNumber(BigDecimal.valueOf(value).toPlainString());
+            json.writeNumber(BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
         }
     }
 }
