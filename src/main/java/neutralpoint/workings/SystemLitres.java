@@ -71,7 +71,7 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
                 b.heightMillimetres(), b.lengthMillimetres())).orElse(Estimate.NOTHING);
     }
 
-    private static BoilerKind boiler(Job job) {
+    static BoilerKind boiler(Job job) {
         if (job.chosen("heat-source").contains("solid-fuel")) {
             return BoilerKind.SOLID_FUEL;
         }
