@@ -55,11 +55,11 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
                 .map(r -> new SystemContent.ContentPart("radiator " + r.name(), litres(r))).toList());
         parts.add(new SystemContent.ContentPart("pipes", PIPE_TO_A_RADIATOR_LITRES.times(job.radiators().size())));
         parts.add(new SystemContent.ContentPart("boiler", boiler(job).litres()));
-        if (job.answer("hot-water-made-by").map(new Answer.One("cylinder")::equals).orElse(false)) {
-            parts.add(new SystemContent.ContentPart("cylinder coil", WaterContent.CYLINDER_COIL_LITRES));
-        }
         SystemContent content = new SystemContent(parts);
-        List<String> sums = new ArrayList<>(parts.stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
+        if (job.answer("hot-water-made-by").map(new Answer.One("cylinder")::equals).orElse(false)) {
+            content = content.with("cylinder coil", WaterContent.CYLINDER_COIL_LITRES);
+        }
+        List<String> sums = new ArrayList<>(content.parts().stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
         sums.add("together: " + shown(content.totalLitres()));
         return new SystemLitres(content.totalLitres(), sums, Readings.has(job, "boiler-output-kw")
                 ? Optional.of(content.against(ContentRule.byKilowatts(Readings.get(job, "boiler-output-kw")))) : Optional.empty());

@@ -75,7 +75,7 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
     }
 
     /** All five readings. */
-    public static RadiatorReading of(double topCelsius, double baseCelsius, double flowTailCelsius,
+    static RadiatorReading of(double topCelsius, double baseCelsius, double flowTailCelsius,
             double returnTailCelsius, double roomCelsius) {
         return new RadiatorReading(topCelsius, baseCelsius, OptionalDouble.of(flowTailCelsius),
                 OptionalDouble.of(returnTailCelsius), roomCelsius);
@@ -121,29 +121,6 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
         }
         double expected = returnTailCelsius.getAsDouble() - READING_ERROR_KELVIN;
         return OptionalDouble.of(clamped((expected - baseCelsius) / (expected - roomCelsius)));
-    }
-
-    /**
-     * Share of the flow that is missing, 0 to 1, for a radiator that would drop less in health. Flow goes as output
-     * over drop, and output by EN 442 as the mean over the room to the power 1.3, the flow tail staying as it is.
-     *
-     * @param healthyDropKelvin drop of this radiator in health, 1 to 40 (11 K in older, 20 K in condensing practice)
-     * @return empty unless both tails were read, the water runs forwards and both means lie over the room
-     */
-    public OptionalDouble flowShareLost(double healthyDropKelvin) {
-        Bounds.within("The healthy drop in kelvin", healthyDropKelvin, 1, 40);
-        OptionalDouble drop = tailDropKelvin();
-        if (drop.isEmpty() || drop.getAsDouble() <= 0) {
-            return OptionalDouble.empty();
-        }
-        double flowOverRoom = flowTailCelsius.getAsDouble() - roomCelsius;
-        double mean = flowOverRoom - drop.getAsDouble() / 2;
-        double healthyMean = flowOverRoom - healthyDropKelvin / 2;
-        if (mean <= 0 || healthyMean <= 0) {
-            return OptionalDouble.empty();
-        }
-        double output = Math.pow(mean / healthyMean, HeatOutput.USUAL_EXPONENT);
-        return OptionalDouble.of(clamped(1 - output * healthyDropKelvin / drop.getAsDouble()));
     }
 
     /** The first state that holds. */

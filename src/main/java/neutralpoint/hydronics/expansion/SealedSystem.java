@@ -79,26 +79,6 @@ public final class SealedSystem {
     }
 
     /**
-     * The volume of vessel that explains the hot pressure, if the charge is known: far below the plate's figure, the
-     * vessel is partly cut off or waterlogged. Closed form at the standard atmosphere. Empty when the hot pressure is
-     * not above that from which the vessel takes water, or when the water did not expand.
-     *
-     * @param preChargeBar      of the empty vessel, above -1.01325 and up to 10
-     * @param fillBar           cold, 0 to 20
-     * @param hotBar            hot, 0 to 20
-     * @param systemLitres      content of the system when cold, 1 to 5000
-     * @param expansionFraction gain from the cold to the hot reading, 0 to 0.1
-     */
-    public static OptionalDouble vesselLitresThatExplain(double preChargeBar, double fillBar, double hotBar,
-            double systemLitres, double expansionFraction) {
-        Bounds.above("preChargeBar", preChargeBar, -Vessel.ATMOSPHERE_BAR, 10);
-        double start = Math.max(Bounds.within("fillBar", fillBar, 0, MOST_BAR), preChargeBar);
-        double litres = airThatExplains(start, hotBar, systemLitres, expansionFraction)
-                / (preChargeBar + Vessel.ATMOSPHERE_BAR);
-        return litres > 0 ? OptionalDouble.of(litres) : OptionalDouble.empty();
-    }
-
-    /**
      * Least cold fill pressure: 0.1 bar for each metre that the highest point stands above the gauge, and 0.3 bar so that
      * it can be vented. Common practice, no source.
      *

@@ -70,9 +70,6 @@ public class WaterContentTest {
                             .isCloseTo(expected.get("watt_per_m").asDouble(), Percentage.withPercentage(1));
                     assertThat(type.exponent()).isCloseTo(expected.get("exponent").asDouble(), within(0.06));
                 })
-                .check("VOL-01", (in, expected) -> assertThat(ContentRule
-                        .byPanels(in.get("single").asInt() + 2 * in.get("double").asInt()).litres().likely())
-                        .isEqualTo(expected.asDouble()))
                 .check("VOL-02", (in, expected) -> assertThat(ContentRule
                         .byRadiators(in.get("radiators").asInt()).litres().likely()).isEqualTo(expected.asDouble()))
                 .tests();
@@ -196,20 +193,6 @@ public class WaterContentTest {
         // 8 m of 28 mm tube: 8 x 0.539 = 4.3 L; 7 m of 22 mm: 7 x 0.3205 = 2.2 L.
         assertThat(WaterContent.CYLINDER_COIL_LITRES.contains(8 * Tube.copper(28, 0.9).litresPerMetre())).isTrue();
         assertThat(WaterContent.CYLINDER_COIL_LITRES.contains(7 * Tube.copper(22, 0.9).litresPerMetre())).isTrue();
-    }
-
-    @Test
-    void aSmallLoftCisternHoldsABucketful() {
-        // 400 mm by 300 mm with 100 mm of water: 0.4 x 0.3 x 0.1 m3 = 12 L.
-        assertThat(WaterContent.cisternLitres(400, 300, 100)).isCloseTo(12, within(1e-9));
-        assertThat(WaterContent.cisternLitres(100, 100, 0)).isZero();
-        assertThat(WaterContent.cisternLitres(3000, 3000, 2000)).isCloseTo(18_000, within(1e-6));
-        assertThatIllegalArgumentException().isThrownBy(() -> WaterContent.cisternLitres(99, 300, 100))
-                .withMessageContaining("length");
-        assertThatIllegalArgumentException().isThrownBy(() -> WaterContent.cisternLitres(400, 3001, 100))
-                .withMessageContaining("width");
-        assertThatIllegalArgumentException().isThrownBy(() -> WaterContent.cisternLitres(400, 300, -1))
-                .withMessageContaining("depth");
     }
 
     /** From memory of data plates. */
