@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Decimals;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 import neutralpoint.document.Where;
@@ -52,8 +53,8 @@ public final class JobCheck {
         job.answers().forEach((id, answer) -> catalogue.finding(id).notBelow().ifPresent(other -> {
             if (answer instanceof Answer.Reading upper && job.answer(other).orElse(null) instanceof Answer.Reading lower
                     && upper.value() < lower.value()) {
-                throw new BadInput(where, "\"" + id + "\" at " + Quantity.shown(upper.value()) + " " + upper.unit() + " cannot lie below \""
-                        + other + "\" at " + Quantity.shown(lower.value()) + " " + lower.unit() + "; read both again.");
+                throw new BadInput(where, "\"" + id + "\" at " + Decimals.given(upper.value()) + " " + upper.unit() + " cannot lie below \""
+                        + other + "\" at " + Decimals.given(lower.value()) + " " + lower.unit() + "; read both again.");
             }
         }));
         return job;
@@ -112,11 +113,11 @@ public final class JobCheck {
     private static Answer reading(Finding finding, Quantity q, Where where) {
         double converted = UnitConversion.in(finding.unit(), q, finding.id(), where);
         if (converted < finding.lowest() || converted > finding.highest()) {
-            throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + Quantity.shown(q.value()) + " "
+            throw new BadInput(where, "\"" + finding.id() + "\" cannot be " + Decimals.given(q.value()) + " "
                     + (q.unit().isEmpty() ? finding.unit() : q.unit())
-                    + (converted == q.value() ? "" : ", which is " + Quantity.shown(converted) + " " + finding.unit())
-                    + "; a plausible reading lies between " + Quantity.shown(finding.lowest()) + " and "
-                    + Quantity.shown(finding.highest()) + " " + finding.unit() + ".");
+                    + (converted == q.value() ? "" : ", which is " + Decimals.given(converted) + " " + finding.unit())
+                    + "; a plausible reading lies between " + Decimals.given(finding.lowest()) + " and "
+                    + Decimals.given(finding.highest()) + " " + finding.unit() + ".");
         }
         return new Answer.Reading(converted, finding.unit());
     }

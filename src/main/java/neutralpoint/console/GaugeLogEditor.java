@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Decimals;
 import neutralpoint.document.Node;
 import neutralpoint.document.Where;
 import neutralpoint.job.GaugeLog;
 import neutralpoint.job.GaugeReading;
 import neutralpoint.job.Job;
-import neutralpoint.job.Quantity;
 
 /** The pressure gauge over time in a call-out: readings typed or pasted, each saved at once. */
 final class GaugeLogEditor {
@@ -122,7 +122,7 @@ final class GaugeLogEditor {
     }
 
     private static String shown(GaugeReading r) {
-        return SHOWN.format(r.at()) + ", " + Quantity.shown(r.bar()) + " bar, water at " + Quantity.shown(r.waterCelsius()) + " C";
+        return SHOWN.format(r.at()) + ", " + Decimals.given(r.bar()) + " bar, water at " + Decimals.given(r.waterCelsius()) + " C";
     }
 
     private void help() {

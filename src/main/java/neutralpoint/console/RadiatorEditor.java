@@ -8,10 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Decimals;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Where;
 import neutralpoint.job.Job;
-import neutralpoint.job.Quantity;
 import neutralpoint.job.Radiator;
 import neutralpoint.job.RadiatorCsv;
 import neutralpoint.job.RadiatorTable;
@@ -152,7 +152,7 @@ final class RadiatorEditor {
 
     private static String shown(String field, Object value) {
         String title = RadiatorTable.COLUMNS.stream().filter(c -> c.field().equals(field)).findFirst().orElseThrow().title();
-        String text = value instanceof Double d ? Quantity.shown(d) : value.toString();
+        String text = value instanceof Double d ? Decimals.given(d) : value.toString();
         return List.of("name", "floor", "type").contains(field) ? text : title + " " + text;
     }
 }

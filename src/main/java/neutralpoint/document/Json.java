@@ -1,6 +1,7 @@
 package neutralpoint.document;
 
 import java.io.StringWriter;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Map;
 import tools.jackson.core.JsonGenerator;
@@ -79,7 +80,7 @@ public final class Json {
         if (value == Math.rint(value) && Math.abs(value) < 1e9) {
             json.writeNumber((long) value);
         } else {
-            json.writeNumber(value);
+            json.writeNumber(BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
         }
     }
 }

@@ -70,7 +70,7 @@ public record Estimate(double low, double likely, double high) {
     }
 
     /** True when the value lies between low and high, ends included. */
-    public boolean contains(double value) {
+    boolean contains(double value) {
         return low <= value && value <= high;
     }
 

@@ -62,9 +62,4 @@ public record Quantity(double value, String unit) {
     private static double number(String written) {
         return Double.parseDouble(written.replace(',', '.'));
     }
-
-    /** A number without decimals that say nothing. */
-    public static String shown(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
-    }
 }

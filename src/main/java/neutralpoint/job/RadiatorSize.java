@@ -1,6 +1,8 @@
 package neutralpoint.job;
 
 import java.util.List;
+import java.util.stream.Stream;
+import neutralpoint.hydronics.emitter.RadiatorType;
 
 /**
  * What a radiator is and how large.
@@ -10,6 +12,5 @@ import java.util.List;
  * @param lengthMillimetres 100 to 6000
  */
 public record RadiatorSize(String type, int heightMillimetres, int lengthMillimetres) {
-    public static final List<String> TYPES = List.of("type-10", "type-11", "type-20", "type-21", "type-22", "type-33",
-            "column-2", "column-3", "column-4", "old-single-panel", "old-double-panel", "towel-rail");
+    public static final List<String> TYPES = Stream.of(RadiatorType.values()).map(RadiatorType::word).toList();
 }

@@ -11,13 +11,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Decimals;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
+import neutralpoint.hydronics.emitter.RadiatorReading;
 
 /** The table of radiators: its columns, how a row is read and checked, and how it is written. */
 public final class RadiatorTable {
-    /** Degrees by which two readings of the same water may differ. */
-    private static final double READING_ERROR_KELVIN = 3;
     private static final String CELSIUS = "celsius";
 
     private RadiatorTable() {}
@@ -137,9 +137,9 @@ public final class RadiatorTable {
     }
 
     private static void refuse(Node.Fields row, String name, String what, OptionalDouble reading, double hottest) {
-        if (reading.isPresent() && reading.getAsDouble() > hottest + READING_ERROR_KELVIN) {
-            throw new BadInput(row.get(what + "Celsius").where(), name + ": the " + what + " at " + Quantity.shown(reading.getAsDouble())
-                    + " cannot be hotter than its tails at " + Quantity.shown(hottest) + " celsius; read both again.");
+        if (reading.isPresent() && RadiatorReading.isHotterThanItsFeed(reading.getAsDouble(), hottest)) {
+            throw new BadInput(row.get(what + "Celsius").where(), name + ": the " + what + " at " + Decimals.given(reading.getAsDouble())
+                    + " cannot be hotter than its tails at " + Decimals.given(hottest) + " celsius; read both again.");
         }
     }
 

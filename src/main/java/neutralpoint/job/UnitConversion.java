@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Decimals;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 import neutralpoint.document.Where;
@@ -36,8 +37,8 @@ public final class UnitConversion {
     static double plausible(Node node, String what, String wanted, double lowest, double highest) {
         double value = in(wanted, Quantity.of(node, what, wanted), what, node.where());
         if (value < lowest || value > highest) {
-            throw new BadInput(node.where(), "\"" + what + "\" cannot be " + Quantity.shown(value) + " " + wanted
-                    + "; a plausible figure lies between " + Quantity.shown(lowest) + " and " + Quantity.shown(highest) + ".");
+            throw new BadInput(node.where(), "\"" + what + "\" cannot be " + Decimals.given(value) + " " + wanted
+                    + "; a plausible figure lies between " + Decimals.given(lowest) + " and " + Decimals.given(highest) + ".");
         }
         return value;
     }

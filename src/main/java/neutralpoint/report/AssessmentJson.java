@@ -1,7 +1,7 @@
 package neutralpoint.report;
 
 import static neutralpoint.report.JsonFields.fields;
-import static neutralpoint.report.JsonFields.rounded;
+import static neutralpoint.document.Decimals.rounded;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +10,7 @@ import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Danger;
 import neutralpoint.consult.NextQuestion;
+import neutralpoint.job.Answer;
 import neutralpoint.job.EmergencyLog;
 import neutralpoint.job.JobFile;
 import neutralpoint.rulebase.Assessment;
@@ -44,10 +45,10 @@ public final class AssessmentJson {
                 "contradictions", a.arrangement().contradictions()));
         out.put("paths", fields("relief", a.paths().reliefState(), "waters", a.paths().watersState(),
                 "filling", a.paths().filling().isEmpty() ? "known" : "doubtful",
-                "greatestPressureBar", a.paths().limitBar().isPresent() ? a.paths().limitBar().getAsDouble() : null,
+                "greatestPressureBar", a.paths().limitBar().isPresent() ? rounded(a.paths().limitBar().getAsDouble()) : null,
                 "looks", a.paths().doubts().stream().map(WaterPaths.PathSign::look).distinct().toList()));
         out.put("workedOut", a.workedOut().stream().map(w -> fields("finding", w.finding().map(Calculation.Found::id).orElse(null),
-                "answer", w.finding().map(f -> JobFile.value(f.answer())).orElse(null), "grade", w.grade().word(), "says", w.says(),
+                "answer", w.finding().map(f -> answer(f.answer())).orElse(null), "grade", w.grade().word(), "says", w.says(),
                 "sums", w.sums())).toList());
         out.put("causes", a.causes().stream().map(c -> fields("id", c.id(), "title", c.cause().title(),
                 "status", c.status(), "decibans", rounded(c.decibans()), "probability", rounded(c.probability()),
@@ -63,6 +64,10 @@ public final class AssessmentJson {
         out.put("cautions", a.cautions().stream().map(c -> fields("id", c.id(), "text", c.text(),
                 "authority", c.authority(), "harm", c.harm().word(), "moment", c.moment().word())).toList());
         return out;
+    }
+
+    private static Object answer(Answer answer) {
+        return answer instanceof Answer.Reading reading ? rounded(reading.value()) : JobFile.value(answer);
     }
 
     private static Map<String, Object> evidence(WeighedEvidence e) {

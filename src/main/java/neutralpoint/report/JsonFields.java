@@ -5,8 +5,6 @@ import java.util.Map;
 
 /** Fields of a JSON object, in the order they are given. */
 final class JsonFields {
-    private static final double DECIMALS = 10_000;
-
     private JsonFields() {}
 
     /** A null stands for a field that has no value. */
@@ -16,10 +14,5 @@ final class JsonFields {
             out.put((String) namesAndValues[i], namesAndValues[i + 1]);
         }
         return out;
-    }
-
-    /** To four decimals. */
-    static double rounded(double value) {
-        return Math.rint(value * DECIMALS) / DECIMALS;
     }
 }

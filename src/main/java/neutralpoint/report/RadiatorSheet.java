@@ -1,9 +1,9 @@
 package neutralpoint.report;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import neutralpoint.document.Decimals;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
 import neutralpoint.job.Temperatures;
@@ -62,6 +62,6 @@ public final class RadiatorSheet {
     }
 
     private static String shown(OptionalDouble celsius) {
-        return celsius.isEmpty() ? "-" : String.format(Locale.ROOT, "%.1f", celsius.getAsDouble()).replaceAll("\\.0$", "");
+        return celsius.isEmpty() ? "-" : Decimals.to(1, celsius.getAsDouble());
     }
 }

@@ -1,7 +1,7 @@
 package neutralpoint.report;
 
 import static neutralpoint.report.JsonFields.fields;
-import static neutralpoint.report.JsonFields.rounded;
+import static neutralpoint.document.Decimals.rounded;
 
 import java.util.Map;
 import neutralpoint.catalogue.Closure;
@@ -40,7 +40,7 @@ public final class WorkPlanJson {
                 "tools", s.tools(), "minutes", range(p.minutes(s)), "caution", s.caution().orElse(null), "proves", s.proves(),
                 "needs", s.needs(), "after", s.after(), "closes", s.closes().map(Closure::id).orElse(null),
                 "reopens", s.reopens().map(Closure::id).orElse(null), "clears", s.clears().orElse(null),
-                "heatsToCelsius", s.heatsToCelsius().isPresent() ? s.heatsToCelsius().getAsDouble() : null,
+                "heatsToCelsius", s.heatsToCelsius().isPresent() ? rounded(s.heatsToCelsius().getAsDouble()) : null,
                 "boilerMayFire", s.boilerMayFire());
     }
 

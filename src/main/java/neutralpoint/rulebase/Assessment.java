@@ -14,6 +14,7 @@ import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.Handling;
 import neutralpoint.catalogue.Method;
 import neutralpoint.catalogue.Phase;
+import neutralpoint.hydronics.emitter.RadiatorReading;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.Evidence;
@@ -30,9 +31,7 @@ import neutralpoint.workings.Calculation;
  */
 public record Assessment(Job job, Job known, List<Calculation> workedOut, List<StopFound> stops, RecognisedSystem arrangement, WaterPaths paths,
         List<CauseStanding> causes, Verdict verdict, Optional<Cleansing> cleansing, List<WorkStep> order, List<Caution> cautions) {
-    /** Degrees by which two readings of the same thing may differ. */
     private static final int RIVALS = 3;
-    private static final double READING_ERROR = 3;
 
     /**
      * A danger that stands, and what to do now.
@@ -220,7 +219,7 @@ public record Assessment(Job job, Job known, List<Calculation> workedOut, List<S
 
     private static boolean differs(Answer given, Answer workedOut) {
         if (given instanceof Answer.Reading a && workedOut instanceof Answer.Reading b) {
-            return Math.abs(a.value() - b.value()) > READING_ERROR;
+            return Math.abs(a.value() - b.value()) > RadiatorReading.READING_ERROR_KELVIN;
         }
         if (given instanceof Answer.ByRadiator a && workedOut instanceof Answer.ByRadiator b) {
             // A hand and a thermometer need not have been at the same radiators.

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.emitter.Balancing;
 import neutralpoint.hydronics.emitter.Balancing.Adjustment;
 import neutralpoint.hydronics.emitter.HeatOutput;
@@ -43,10 +44,10 @@ final class BalanceWorkings {
         }
         double wanted = wantedDrop(job);
         Balancing.Plan plan = Balancing.plan(these.stream().map(BalanceWorkings::asFound).toList(), wanted, OptionalDouble.empty(), WATER);
-        List<String> sums = new ArrayList<>(List.of(Readings.sum("wanted drop %s degrees for every radiator", wanted)));
+        List<String> sums = new ArrayList<>(List.of(Decimals.sum("wanted drop %s degrees for every radiator", wanted)));
         plan.order().forEach(t -> sums.add(line(t, these)));
         if (plan.isBalanced()) {
-            return Optional.of(new Calculation(Optional.empty(), PASS, Readings.sum(
+            return Optional.of(new Calculation(Optional.empty(), PASS, Decimals.sum(
                     "Balanced: every drop is within %s degrees of %s.", Balancing.NEAR_ENOUGH_KELVIN, wanted), sums));
         }
         List<String> turn = plan.order().stream().filter(t -> t.adjustment() == Adjustment.CLOSE_DOWN).map(Balancing.Target::name).toList();
@@ -79,8 +80,8 @@ final class BalanceWorkings {
 
     private static String line(Balancing.Target t, List<SurveyedRadiator> these) {
         SurveyedRadiator r = these.stream().filter(s -> s.name().equals(t.name())).findFirst().orElseThrow();
-        String flow = r.radiator().body().isPresent() ? Readings.sum(", wants %s litres a minute", t.flowLitresPerMinute()) : "";
-        return Readings.sum("%s: drops %s%s: %s", SurveyWorkings.shortened(t.name()), r.dropKelvin().getAsDouble(), flow,
+        String flow = r.radiator().body().isPresent() ? Decimals.sum(", wants %s litres a minute", t.flowLitresPerMinute()) : "";
+        return Decimals.sum("%s: drops %s%s: %s", SurveyWorkings.shortened(t.name()), r.dropKelvin().getAsDouble(), flow,
                 t.adjustment().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.expansion.LeakRate;
 import neutralpoint.hydronics.expansion.TimedPressure;
 import neutralpoint.hydronics.expansion.Vessel;
@@ -56,8 +57,8 @@ final class FlowWorkings {
         double flow = HeatCarried.systemFlowLitresPerMinute(output, drop);
         String judged = drop > WIDEST_DROP_KELVIN ? ": starved flow" : drop < NARROWEST_DROP_KELVIN ? ": more than the load needs" : "";
         return Optional.of(Calculation.figure(judged.isEmpty() ? PASS : WARN,
-                Readings.sum("About %s litres a minute go through the boiler%s.", flow, judged),
-                Readings.sum("%s kW at a drop of %s degrees; 20 degrees would be %s litres a minute", output, drop,
+                Decimals.sum("About %s litres a minute go through the boiler%s.", flow, judged),
+                Decimals.sum("%s kW at a drop of %s degrees; 20 degrees would be %s litres a minute", output, drop,
                         HeatCarried.systemFlowLitresPerMinute(output, 20))));
     }
 
@@ -79,7 +80,7 @@ final class FlowWorkings {
         OptionalDouble measured = Readings.of(job, "vessel-charge-bar");
         double charge = measured.orElse(lowest / 2);
         if (lowest < charge) {
-            return Optional.of(Calculation.figure(NOTE, TELLS_NOTHING + Readings.sum(
+            return Optional.of(Calculation.figure(NOTE, TELLS_NOTHING + Decimals.sum(
                     "%s bar is below the vessel's charge of %s bar.", lowest, charge)));
         }
         try {
@@ -87,7 +88,7 @@ final class FlowWorkings {
                     Duration.between(first, g.at()).toMinutes() / 60.0, g.bar(), g.waterCelsius())).toList();
             LeakRate rate = LeakRate.of(new Vessel(Readings.get(job, "vessel-size-litres"), charge), content.litres().likely(),
                     readings, Water::expansionFraction);
-            return Optional.of(leak(rate, days, Readings.sum("%s readings carried to %s degrees through a vessel charged to %s bar (%s);"
+            return Optional.of(leak(rate, days, Decimals.sum("%s readings carried to %s degrees through a vessel charged to %s bar (%s);"
                     + " slope %s bar a day, give or take %s", readings.size(), rate.referenceCelsius(), charge,
                     measured.isPresent() ? "measured" : "taken as half the lowest reading", -rate.lossBarPerDay(),
                     rate.marginBarPerDay().orElse(0))));
@@ -101,11 +102,11 @@ final class FlowWorkings {
         double loss = rate.lossBarPerDay();
         double margin = rate.marginBarPerDay().orElse(Double.MAX_VALUE);
         if (loss * days >= SURE_FALL_BAR || rate.isLosing() && loss * days >= 2 * GAUGE_BAR) {
-            return Calculation.finding("leak-worked-out", loss >= FAST_BAR_PER_DAY ? "fast-loss" : "slow-loss", WARN, Readings.sum(
+            return Calculation.finding("leak-worked-out", loss >= FAST_BAR_PER_DAY ? "fast-loss" : "slow-loss", WARN, Decimals.sum(
                     "Brought to one temperature, the pressure loses %s bar a day, about %s litres.", loss, rate.lossLitresPerDay()), sum);
         }
         if (rate.isGaining() && -loss * days >= 2 * GAUGE_BAR) {
-            return Calculation.finding("leak-worked-out", "gains", WARN, Readings.sum(
+            return Calculation.finding("leak-worked-out", "gains", WARN, Decimals.sum(
                     "Brought to one temperature, the pressure gains %s bar a day.", -loss), sum);
         }
         // Scatter, or too short a time, hides a loss: only what could not have gone unseen is said to hold.

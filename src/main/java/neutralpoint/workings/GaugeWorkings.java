@@ -5,6 +5,7 @@ import static neutralpoint.workings.Calculation.Grade.PASS;
 import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.Optional;
+import neutralpoint.document.Decimals;
 import neutralpoint.job.Job;
 
 /** The system's own pressure gauge held against a second one, both read cold. */
@@ -25,12 +26,12 @@ final class GaugeWorkings {
         double own = Readings.get(job, "pressure-cold-bar");
         double second = Readings.get(job, "second-gauge-bar");
         double over = own - second;
-        String sum = Readings.sum("%s - %s = %s bar", own, second, over);
+        String sum = Decimals.sum("%s - %s = %s bar", own, second, over);
         if (Math.abs(over) <= AGREES_BAR + READING_BAR) {
             return Optional.of(Calculation.finding("second-gauge", "agrees", PASS, "The gauge agrees with a second one.", sum));
         }
         boolean tooHigh = over >= TOO_HIGH_BAR - READING_BAR && second < HotGauge.SAFETY_VALVE_BAR;
         return Optional.of(Calculation.finding("second-gauge", tooHigh ? "shows-less-under-3" : "reads-otherwise", tooHigh ? FAIL : WARN,
-                Readings.sum("The gauge shows %s bar where a second one shows %s.", own, second), sum));
+                Decimals.sum("The gauge shows %s bar where a second one shows %s.", own, second), sum));
     }
 }

@@ -16,7 +16,6 @@ import neutralpoint.job.Job;
  * @param hotCelsius  mean temperature of its water when the hot gauge was read
  */
 record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDouble measuredBar, Estimate litres, double hotCelsius) {
-    static final double COLD_CELSIUS = 15;
     /** Setting of the usual safety valve. */
     static final double SAFETY_VALVE_BAR = 3;
     /** Working pressure is kept this far under the safety valve. Source: sealed-system table practice, from memory. */
@@ -45,7 +44,7 @@ record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDoub
     }
 
     double expansion() {
-        return Water.expansionFraction(COLD_CELSIUS, hotCelsius);
+        return Water.expansionFraction(UsualTemperatures.STANDING_CELSIUS, hotCelsius);
     }
 
     boolean hasLostCharge() {

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.emitter.RadiatorReading;
 import neutralpoint.hydronics.emitter.RadiatorReading.RadiatorState;
 import neutralpoint.job.Answer;
@@ -54,9 +55,9 @@ final class SurveyWorkings {
         }
         worst(survey).ifPresent(w -> {
             RadiatorReading t = w.reading();
-            out.add(difference("top-over-base-degrees", t.topOverBaseKelvin(), Readings.sum("The worst radiator is %s: top over base %s degrees",
+            out.add(difference("top-over-base-degrees", t.topOverBaseKelvin(), Decimals.sum("The worst radiator is %s: top over base %s degrees",
                     shortened(w.name()), t.topOverBaseKelvin()), t.topCelsius(), t.baseCelsius()));
-            w.dropKelvin().ifPresent(drop -> out.add(difference("tail-drop-degrees", drop, Readings.sum("%s drops %s degrees from tail to tail",
+            w.dropKelvin().ifPresent(drop -> out.add(difference("tail-drop-degrees", drop, Decimals.sum("%s drops %s degrees from tail to tail",
                     shortened(w.name()), drop), t.flowTailCelsius().getAsDouble(), t.returnTailCelsius().getAsDouble())));
         });
         return out;
@@ -65,7 +66,7 @@ final class SurveyWorkings {
     /** A difference too great to be one is shown, and nothing is concluded from it. */
     private static Calculation difference(String finding, double kelvin, String says, double from, double less) {
         double[] believed = BELIEVED.get(finding);
-        String sum = Readings.sum("%s - %s = %s", from, less, kelvin);
+        String sum = Decimals.sum("%s - %s = %s", from, less, kelvin);
         return kelvin < believed[0] || kelvin > believed[1] ? Calculation.figure(WARN, says + ", which is hard to believe; read it again.", sum)
                 : Calculation.finding(finding, new Answer.Reading(kelvin, "degrees"), NOTE, says + ".", sum);
     }
@@ -125,11 +126,11 @@ final class SurveyWorkings {
 
     private static String line(SurveyedRadiator r) {
         String tails = r.reading().flowTailCelsius().isPresent() && r.reading().returnTailCelsius().isPresent()
-                ? Readings.sum("; tails %s and %s, drop %s", r.reading().flowTailCelsius().getAsDouble(),
+                ? Decimals.sum("; tails %s and %s, drop %s", r.reading().flowTailCelsius().getAsDouble(),
                         r.reading().returnTailCelsius().getAsDouble(), r.dropKelvin().getAsDouble()) : "";
         String blocked = r.reading().blockedShare().isPresent() && r.reading().blockedShare().getAsDouble() > 0
-                ? Readings.sum("; about %s in 100 of the base does nothing", (double) Math.round(r.reading().blockedShare().getAsDouble() * 100)) : "";
-        return Readings.sum("%s: top %s, base %s, difference %s%s%s", r.name(), r.reading().topCelsius(), r.reading().baseCelsius(),
+                ? Decimals.sum("; about %s in 100 of the base does nothing", (double) Math.round(r.reading().blockedShare().getAsDouble() * 100)) : "";
+        return Decimals.sum("%s: top %s, base %s, difference %s%s%s", r.name(), r.reading().topCelsius(), r.reading().baseCelsius(),
                 r.reading().topOverBaseKelvin(), tails, blocked);
     }
 }

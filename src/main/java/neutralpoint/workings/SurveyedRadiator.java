@@ -17,7 +17,6 @@ import neutralpoint.job.Temperatures;
  * @param reach near, middle or far among the known pipe runs, otherwise unknown
  */
 public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, RadiatorReading.RadiatorState state, String reach) {
-    private static final double USUAL_ROOM_CELSIUS = 20;
     /** With fewer known runs than this there is no near and far. */
     private static final int FEWEST_RUNS = 3;
 
@@ -26,7 +25,7 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
      * says nothing of the system and is passed over.
      */
     public static List<SurveyedRadiator> of(Job job) {
-        double room = Readings.of(job, "room-celsius").orElse(USUAL_ROOM_CELSIUS);
+        double room = Readings.of(job, "room-celsius").orElse(UsualTemperatures.ROOM_CELSIUS);
         List<Radiator> read = job.radiators().stream()
                 .filter(r -> r.temperatures().topCelsius().isPresent() && r.temperatures().baseCelsius().isPresent()).toList();
         Map<String, String> reaches = reaches(read);

@@ -3,6 +3,7 @@ package neutralpoint.workings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.emitter.BoilerKind;
 import neutralpoint.hydronics.emitter.ContentCheck;
@@ -25,7 +26,7 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
     /** Pipework of a house to each radiator: some 5 to 12 m of 15 mm and its share of 22 mm; common practice, no source. */
     private static final Estimate PIPE_TO_A_RADIATOR_LITRES = new Estimate(0.8, 1.4, 2.4);
     /** Fewest radiators that stand for a house. */
-    private static final int FEWEST = 3;
+    public static final int FEWEST_RADIATORS = 3;
     /** Beyond these it is no house, and the sums are not made for it. */
     private static final int MOST = 200;
     private static final double MOST_LITRES = 5000;
@@ -34,9 +35,9 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
     public static Optional<SystemLitres> of(Job job) {
         if (Readings.has(job, "system-content-litres")) {
             double given = Readings.get(job, "system-content-litres");
-            return Optional.of(new SystemLitres(Estimate.exactly(given), List.of(Readings.sum("measured: %s litres", given)), Optional.empty()));
+            return Optional.of(new SystemLitres(Estimate.exactly(given), List.of(Decimals.sum("measured: %s litres", given)), Optional.empty()));
         }
-        if (job.radiators().size() < FEWEST || job.radiators().size() > MOST) {
+        if (job.radiators().size() < FEWEST_RADIATORS || job.radiators().size() > MOST) {
             return Optional.empty();
         }
         boolean sized = job.radiators().stream().allMatch(r -> r.body().isPresent());
@@ -54,11 +55,11 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
                 .map(r -> new SystemContent.ContentPart("radiator " + r.name(), litres(r))).toList());
         parts.add(new SystemContent.ContentPart("pipes", PIPE_TO_A_RADIATOR_LITRES.times(job.radiators().size())));
         parts.add(new SystemContent.ContentPart("boiler", boiler(job).litres()));
-        if (job.answer("hot-water-made-by").map(new Answer.One("cylinder")::equals).orElse(false)) {
-            parts.add(new SystemContent.ContentPart("cylinder coil", WaterContent.CYLINDER_COIL_LITRES));
-        }
         SystemContent content = new SystemContent(parts);
-        List<String> sums = new ArrayList<>(parts.stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
+        if (job.answer("hot-water-made-by").map(new Answer.One("cylinder")::equals).orElse(false)) {
+            content = content.with("cylinder coil", WaterContent.CYLINDER_COIL_LITRES);
+        }
+        List<String> sums = new ArrayList<>(content.parts().stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
         sums.add("together: " + shown(content.totalLitres()));
         return new SystemLitres(content.totalLitres(), sums, Readings.has(job, "boiler-output-kw")
                 ? Optional.of(content.against(ContentRule.byKilowatts(Readings.get(job, "boiler-output-kw")))) : Optional.empty());
@@ -70,7 +71,7 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
                 b.heightMillimetres(), b.lengthMillimetres())).orElse(Estimate.NOTHING);
     }
 
-    private static BoilerKind boiler(Job job) {
+    static BoilerKind boiler(Job job) {
         if (job.chosen("heat-source").contains("solid-fuel")) {
             return BoilerKind.SOLID_FUEL;
         }
@@ -78,9 +79,6 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
     }
 
     static String shown(Estimate litres) {
-        if (litres.low() == litres.high()) {
-            return Readings.sum("%s litres", litres.likely());
-        }
-        return Readings.sum("%s litres (%s to %s)", litres.likely(), litres.low(), litres.high());
+        return EstimateFormat.range(litres, "litres");
     }
 }

@@ -5,6 +5,7 @@ import static neutralpoint.workings.Calculation.Grade.PASS;
 import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.Optional;
+import neutralpoint.document.Decimals;
 import neutralpoint.job.Job;
 
 /** The heating tank's measured warmth in the words a hand would use. The limits are common practice, no source. */
@@ -22,14 +23,14 @@ final class TankWorkings {
 
     private static Calculation warmth(double celsius) {
         if (celsius >= HOT_CELSIUS) {
-            return warmth("hot", FAIL, celsius, Readings.sum("%s is %s or more", celsius, HOT_CELSIUS));
+            return warmth("hot", FAIL, celsius, Decimals.sum("%s is %s or more", celsius, HOT_CELSIUS));
         }
         return celsius >= WARM_CELSIUS
-                ? warmth("warm", WARN, celsius, Readings.sum("%s is %s or more and under %s", celsius, WARM_CELSIUS, HOT_CELSIUS))
-                : warmth("cold", PASS, celsius, Readings.sum("%s is under %s", celsius, WARM_CELSIUS));
+                ? warmth("warm", WARN, celsius, Decimals.sum("%s is %s or more and under %s", celsius, WARM_CELSIUS, HOT_CELSIUS))
+                : warmth("cold", PASS, celsius, Decimals.sum("%s is under %s", celsius, WARM_CELSIUS));
     }
 
     private static Calculation warmth(String word, Calculation.Grade grade, double celsius, String sum) {
-        return Calculation.finding("tank-warmth", word, grade, Readings.sum("The heating tank is %s, at %s °C.", word, celsius), sum);
+        return Calculation.finding("tank-warmth", word, grade, Decimals.sum("The heating tank is %s, at %s °C.", word, celsius), sum);
     }
 }

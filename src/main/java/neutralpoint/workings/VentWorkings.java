@@ -7,7 +7,7 @@ import static neutralpoint.workings.Calculation.Grade.WARN;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import neutralpoint.hydronics.expansion.Cistern;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.expansion.OpenVent;
 import neutralpoint.hydronics.expansion.Vessel;
 import neutralpoint.hydronics.water.Head;
@@ -22,7 +22,6 @@ final class VentWorkings {
     private static final double BOILING_MARGIN_KELVIN = 15;
     /** A tape measure in a loft is read no closer. */
     private static final double TAPE_METRES = 0.005;
-    private static final double COLD_CELSIUS = 10;
     /** Water is no hotter than this where its weight is reckoned. */
     private static final double HOTTEST_COLUMN_CELSIUS = 99;
 
@@ -47,7 +46,7 @@ final class VentWorkings {
             return Optional.empty();
         }
         double rise = rise(job);
-        String sum = Readings.sum("pump head %s m x share between the tees %s = %s m at the vent", Readings.get(job, "pump-head-m"),
+        String sum = Decimals.sum("pump head %s m x share between the tees %s = %s m at the vent", Readings.get(job, "pump-head-m"),
                 Readings.get(job, "tee-resistance-percent") / 100, rise);
         if (rise < 0) {
             return Readings.has(job, "vent-tee-below-water-m") ? Optional.of(drawnDown(job, rise, sum)) : Optional.empty();
@@ -58,27 +57,27 @@ final class VentWorkings {
     private static Calculation lifted(Job job, double rise, String sum) {
         double height = Readings.get(job, "vent-rise-mm") / 1000;
         double margin = OpenVent.marginBeforePumpingOverMetres(height, rise);
-        String left = Readings.sum("vent above water %s m - %s m = %s m left", height, rise, margin);
+        String left = Decimals.sum("vent above water %s m - %s m = %s m left", height, rise, margin);
         if (margin <= 0 && rise > 0) {
-            return Calculation.finding("vent-worked-out", "pumps-over", FAIL, Readings.sum(
+            return Calculation.finding("vent-worked-out", "pumps-over", FAIL, Decimals.sum(
                     "The pump lifts water %s m up a vent of %s m: it will pump over at this setting.", rise, height), sum, left);
         }
         return margin < ROCKING_METRES
                 ? Calculation.finding("vent-worked-out", "near-pumping-over", WARN,
-                        Readings.sum("Vent margin %s m: it may pump over as the pump starts.", margin), sum, left)
+                        Decimals.sum("Vent margin %s m: it may pump over as the pump starts.", margin), sum, left)
                 : Calculation.finding("vent-worked-out", "stays-put", PASS,
-                        Readings.sum("Vent margin %s m: it will not pump over at this setting.", margin), sum, left);
+                        Decimals.sum("Vent margin %s m: it will not pump over at this setting.", margin), sum, left);
     }
 
     private static Calculation drawnDown(Job job, double rise, String sum) {
         double water = Readings.get(job, "vent-tee-below-water-m");
         double margin = OpenVent.marginBeforeDrawingAirMetres(water, rise);
-        String left = Readings.sum("water above the vent's tee %s m - %s m = %s m left", water, -rise, margin);
+        String left = Decimals.sum("water above the vent's tee %s m - %s m = %s m left", water, -rise, margin);
         return margin <= 0
-                ? Calculation.finding("vent-worked-out", "draws-air", FAIL, Readings.sum(
+                ? Calculation.finding("vent-worked-out", "draws-air", FAIL, Decimals.sum(
                         "The pump draws the vent down %s m and its tee lies only %s m under: air is drawn in.", -rise, water), sum, left)
                 : Calculation.finding("vent-worked-out", "stays-put", margin < ROCKING_METRES ? WARN : PASS,
-                        Readings.sum("%s m of water is left in the vent with the pump running: no air is drawn in.", margin), sum, left);
+                        Decimals.sum("%s m of water is left in the vent with the pump running: no air is drawn in.", margin), sum, left);
     }
 
     private static Optional<Calculation> ventHeight(Job job) {
@@ -89,9 +88,9 @@ final class VentWorkings {
         double lift = Readings.has(job, "pump-head-m", "tee-resistance-percent") ? Math.max(0, rise(job)) : 0;
         double needed = OpenVent.requiredVentHeightMetres(head, lift);
         double height = Readings.get(job, "vent-rise-mm") / 1000;
-        return Optional.of(Calculation.figure(height < needed - TAPE_METRES ? FAIL : PASS, Readings.sum(
+        return Optional.of(Calculation.figure(height < needed - TAPE_METRES ? FAIL : PASS, Decimals.sum(
                 "The vent stands %s m above the water; the rule asks for %s m.", height, needed),
-                Readings.sum("0.04 x %s m above the boiler + 0.15 m + %s m lift of the pump = %s m", head, lift, needed)));
+                Decimals.sum("0.04 x %s m above the boiler + 0.15 m + %s m lift of the pump = %s m", head, lift, needed)));
     }
 
     private static Optional<Calculation> staticHead(Job job) {
@@ -100,10 +99,10 @@ final class VentWorkings {
         }
         double head = Readings.get(job, "tank-above-highest-part-m");
         double least = OpenVent.SMALLEST_CISTERN_HEIGHT_FULLY_PUMPED_METRES;
-        return Optional.of(Calculation.figure(head < least / 2 ? FAIL : head < least ? WARN : PASS, Readings.sum(
+        return Optional.of(Calculation.figure(head < least / 2 ? FAIL : head < least ? WARN : PASS, Decimals.sum(
                 "The tank's water stands %s m %s the highest pumped part; %s m above is wanted on a fully pumped system.", Math.abs(head),
                 head < 0 ? "below" : "above", least),
-                Readings.sum("static pressure there: %s m = %s bar", head, Head.bar(head, COLD_CELSIUS))));
+                Decimals.sum("static pressure there: %s m = %s bar", head, Head.bar(head, UsualTemperatures.FRESH_CELSIUS))));
     }
 
     private static Optional<Calculation> boiling(Job job) {
@@ -115,37 +114,30 @@ final class VentWorkings {
         double absolute = Vessel.ATMOSPHERE_BAR + Head.bar(head, Math.min(flow, HOTTEST_COLUMN_CELSIUS));
         double boils = Water.boilingPointCelsius(absolute);
         double margin = OpenVent.boilingMarginKelvin(boils, flow);
-        String sum = Readings.sum("1.01 bar of air + %s m of water = %s bar absolute", head, absolute);
+        String sum = Decimals.sum("1.01 bar of air + %s m of water = %s bar absolute", head, absolute);
         if (margin <= 0) {
-            return Optional.of(Calculation.figure(FAIL, Readings.sum("Water boils at %s degrees in this boiler and the flow reads %s.", boils, flow), sum));
+            return Optional.of(Calculation.figure(FAIL, Decimals.sum("Water boils at %s degrees in this boiler and the flow reads %s.", boils, flow), sum));
         }
-        return Optional.of(Calculation.figure(margin < BOILING_MARGIN_KELVIN ? WARN : PASS, Readings.sum(
+        return Optional.of(Calculation.figure(margin < BOILING_MARGIN_KELVIN ? WARN : PASS, Decimals.sum(
                 "Water boils at %s degrees in this boiler; the flow stands %s degrees under that.", boils, margin), sum));
     }
 
-    /** Overflows for certain only if the least content at its mean temperature does; fits only if the most at flow temperature does. */
     private static Optional<Calculation> tankRoom(Job job) {
-        Optional<SystemLitres> content = Readings.has(job, "feed-tank-room-litres") ? SystemLitres.of(job) : Optional.empty();
-        if (content.isEmpty()) {
+        Optional<Expansion> expansion = Readings.has(job, "feed-tank-room-litres") ? Expansion.of(job) : Optional.empty();
+        if (expansion.isEmpty()) {
             return Optional.empty();
         }
-        HotSystem hot = HotSystem.of(job);
-        double leastGain = Water.expansionFraction(COLD_CELSIUS, hot.meanCelsius());
-        double mostGain = Water.expansionFraction(COLD_CELSIUS, hot.flowCelsius());
         double room = Readings.get(job, "feed-tank-room-litres");
-        double least = Cistern.expansionLitres(content.get().litres().low(), leastGain);
-        double most = Cistern.expansionLitres(content.get().litres().high(), mostGain);
-        String sum = Readings.sum("%s litres x %s %% gained from %s to %s degrees = %s; %s litres x %s %% to %s degrees = %s",
-                content.get().litres().low(), leastGain * 100, COLD_CELSIUS, hot.meanCelsius(), least,
-                content.get().litres().high(), mostGain * 100, hot.flowCelsius(), most);
-        if (room < least) {
-            return Optional.of(Calculation.finding("tank-room-worked-out", "too-little", FAIL, Readings.sum(
-                    "The heating gains %s litres or more and the tank has room for %s: it overflows when hot.", least, room), sum));
-        }
-        return Optional.of(room >= most
-                ? Calculation.finding("tank-room-worked-out", "enough", PASS, Readings.sum(
-                        "The tank has room for %s litres; the heating gains %s at most.", room, most), sum)
-                : Calculation.figure(WARN, Readings.sum("The tank has room for %s litres and the heating gains %s to %s: too near to say.",
-                        room, least, most), sum));
+        String least = Decimals.coarse(expansion.get().litres().low());
+        String most = Decimals.coarse(expansion.get().litres().high());
+        String sum = expansion.get().sum();
+        return Optional.of(switch (expansion.get().room(room)) {
+            case TOO_LITTLE -> Calculation.finding("tank-room-worked-out", "too-little", FAIL, Decimals.sum(
+                    "The heating gains %s litres or more and the tank has room for %s: it overflows when hot.", least, room), sum);
+            case ENOUGH -> Calculation.finding("tank-room-worked-out", "enough", PASS, Decimals.sum(
+                    "The tank has room for %s litres; the heating gains %s at most.", room, most), sum);
+            case TOO_NEAR -> Calculation.figure(WARN, Decimals.sum("The tank has room for %s litres and the heating gains %s to %s: too near to say.",
+                    room, least, most), sum);
+        });
     }
 }

@@ -9,8 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.expansion.SealedSystem;
+import neutralpoint.hydronics.expansion.ThermalExpansion;
 import neutralpoint.hydronics.expansion.Vessel;
 import neutralpoint.hydronics.water.Water;
 import neutralpoint.job.Job;
@@ -22,7 +24,6 @@ public final class VesselWorkings {
     private static final double MOST_FILL_BAR = 2;
     /** A gauge is read no closer. */
     private static final double GAUGE_BAR = 0.05;
-    private static final double METRES_PER_BAR = 10;
     private static final double MOST_CELSIUS = 120;
 
     private VesselWorkings() {}
@@ -36,8 +37,8 @@ public final class VesselWorkings {
         List<GaugeVerdict> verdicts = Stream.of(litres.low(), litres.likely(), litres.high()).map(g::verdict).distinct().toList();
         GaugeVerdict verdict = verdicts.size() == 1 ? verdicts.get(0) : GaugeVerdict.UNCLEAR;
         double expected = g.expectedBar(litres.likely());
-        String says = Readings.sum("Hot gauge %s bar; a sound vessel of %s litres would %s. %s", g.hotBar(), g.vesselLitres(),
-                expected > HotGauge.SAFETY_VALVE_BAR ? "lift the safety valve" : Readings.sum("show %s bar", expected), conclusion(verdict, g));
+        String says = Decimals.sum("Hot gauge %s bar; a sound vessel of %s litres would %s. %s", g.hotBar(), g.vesselLitres(),
+                expected > HotGauge.SAFETY_VALVE_BAR ? "lift the safety valve" : Decimals.sum("show %s bar", expected), conclusion(verdict, g));
         String[] sums = sums(g).toArray(String[]::new);
         return switch (verdict) {
             case CHARGE_LOST -> Calculation.finding("vessel-worked-out", "charge-lost", FAIL, says.strip(), sums);
@@ -51,8 +52,8 @@ public final class VesselWorkings {
     private static String conclusion(GaugeVerdict verdict, HotGauge g) {
         double litres = g.litres().likely();
         return switch (verdict) {
-            case CHARGE_LOST -> g.measuredBar().isPresent() ? Readings.sum("Its charge is only %s bar.", g.measuredBar().getAsDouble())
-                    : Readings.sum("Vessel charge about %s bar.", Math.max(0, g.explainedBar(litres).orElse(0)));
+            case CHARGE_LOST -> g.measuredBar().isPresent() ? Decimals.sum("Its charge is only %s bar.", g.measuredBar().getAsDouble())
+                    : Decimals.sum("Vessel charge about %s bar.", Math.max(0, g.explainedBar(litres).orElse(0)));
             case TOO_SMALL -> g.expectedBar(litres) >= HotGauge.SAFETY_VALVE_BAR - HotGauge.KEPT_UNDER_BAR
                     ? "It is too small for this much water." : "Its charge is there, so water does not reach all of it.";
             case OVER_CHARGED -> "Its charge stands above the fill: set that right first.";
@@ -67,30 +68,29 @@ public final class VesselWorkings {
         double litres = g.litres().likely();
         double expected = g.expectedBar(litres);
         List<String> sums = new ArrayList<>();
-        sums.add(Readings.sum("content %s", SystemLitres.shown(g.litres())));
-        sums.add(Readings.sum("from %s to %s degrees it gains %s %% = %s litres", HotGauge.COLD_CELSIUS, g.hotCelsius(), g.expansion() * 100,
-                SealedSystem.expansionLitres(litres, g.expansion())));
-        sums.add(Readings.sum("vessel %s litres charged to %s bar (%s), filled to %s bar: %s", g.vesselLitres(), g.soundChargeBar(),
+        sums.add(Decimals.sum("content %s", SystemLitres.shown(g.litres())));
+        sums.add(Decimals.sum("from %s to %s degrees it gains %s %% = %s litres", UsualTemperatures.STANDING_CELSIUS, g.hotCelsius(), g.expansion() * 100,
+                ThermalExpansion.litres(litres, g.expansion())));
+        sums.add(Decimals.sum("vessel %s litres charged to %s bar (%s), filled to %s bar: %s", g.vesselLitres(), g.soundChargeBar(),
                 g.hasLostCharge() ? "as it should be" : g.measuredBar().isPresent() ? "measured" : "taken as the fill", g.coldBar(),
-                Double.isFinite(expected) ? Readings.sum("expected %s bar hot", expected) : "it cannot take that much at any pressure"));
+                Double.isFinite(expected) ? Decimals.sum("expected %s bar hot", expected) : "it cannot take that much at any pressure"));
         g.explainedBar(litres).ifPresent(p -> sums.add(p < 0
-                ? Readings.sum("only a vessel full of water would explain %s bar hot", g.hotBar())
-                : Readings.sum("a charge of %s bar would explain %s bar hot", p, g.hotBar())));
+                ? Decimals.sum("only a vessel full of water would explain %s bar hot", g.hotBar())
+                : Decimals.sum("a charge of %s bar would explain %s bar hot", p, g.hotBar())));
         return sums;
     }
 
     private static Optional<Calculation> fill(Job job) {
-        if (!Readings.has(job, "pressure-cold-bar", "highest-radiator-above-gauge-m")) {
+        Optional<FillPressure> asked = FillPressure.of(job);
+        if (asked.isEmpty() || !Readings.has(job, "pressure-cold-bar")) {
             return Optional.empty();
         }
-        double height = Math.max(0, Readings.get(job, "highest-radiator-above-gauge-m"));
-        double least = SealedSystem.minimumFillBar(height);
+        double least = asked.get().leastBar();
         double cold = Readings.get(job, "pressure-cold-bar");
-        Calculation.Grade grade = cold < height / METRES_PER_BAR ? FAIL : cold < least - GAUGE_BAR || cold > MOST_FILL_BAR ? WARN : PASS;
-        return Optional.of(Calculation.figure(grade, Readings.sum(cold > MOST_FILL_BAR
+        Calculation.Grade grade = cold < asked.get().staticBar() ? FAIL : cold < least - GAUGE_BAR || cold > MOST_FILL_BAR ? WARN : PASS;
+        return Optional.of(Calculation.figure(grade, Decimals.sum(cold > MOST_FILL_BAR
                         ? "Filled to %s bar; the height asks for %s bar, and so much leaves little room to rise."
-                        : "Filled to %s bar; the height asks for %s bar.", cold, least),
-                Readings.sum("0.1 x %s m + 0.3 bar = %s bar", height, least)));
+                        : "Filled to %s bar; the height asks for %s bar.", cold, least), asked.get().sum()));
     }
 
     private static Optional<Calculation> safetyMargin(Job job) {
@@ -99,13 +99,13 @@ public final class VesselWorkings {
         }
         double hot = Readings.get(job, "pressure-hot-bar");
         double margin = SealedSystem.safetyValveMarginBar(hot, HotGauge.SAFETY_VALVE_BAR);
-        String sum = Readings.sum("%s - %s = %s bar", HotGauge.SAFETY_VALVE_BAR, hot, margin);
+        String sum = Decimals.sum("%s - %s = %s bar", HotGauge.SAFETY_VALVE_BAR, hot, margin);
         if (margin <= 0) {
-            return Optional.of(Calculation.figure(FAIL, Readings.sum("Hot, the gauge stands at %s bar and the usual safety valve lifts at %s.",
+            return Optional.of(Calculation.figure(FAIL, Decimals.sum("Hot, the gauge stands at %s bar and the usual safety valve lifts at %s.",
                     hot, HotGauge.SAFETY_VALVE_BAR), sum));
         }
         return Optional.of(Calculation.figure(margin < HotGauge.KEPT_UNDER_BAR ? WARN : PASS,
-                Readings.sum("Hot, the gauge stands %s bar under the safety valve.", margin), sum));
+                Decimals.sum("Hot, the gauge stands %s bar under the safety valve.", margin), sum));
     }
 
     /**
@@ -113,9 +113,9 @@ public final class VesselWorkings {
      * the readings it needs. A temperature beyond either end is taken as that end.
      */
     public static Optional<PressureLine> line(Job job) {
-        return HotGauge.of(job).map(g -> new PressureLine(HotGauge.COLD_CELSIUS, g.coldBar(), g.hotCelsius(), g.hotBar(),
+        return HotGauge.of(job).map(g -> new PressureLine(UsualTemperatures.STANDING_CELSIUS, g.coldBar(), g.hotCelsius(), g.hotBar(),
                 HotGauge.SAFETY_VALVE_BAR, t -> SealedSystem.hotPressureBar(new Vessel(g.vesselLitres(), g.soundChargeBar()), g.coldBar(),
-                        g.litres().likely(), Water.expansionFraction(HotGauge.COLD_CELSIUS,
-                                Math.min(MOST_CELSIUS, Math.max(HotGauge.COLD_CELSIUS, t))))));
+                        g.litres().likely(), Water.expansionFraction(UsualTemperatures.STANDING_CELSIUS,
+                                Math.min(MOST_CELSIUS, Math.max(UsualTemperatures.STANDING_CELSIUS, t))))));
     }
 }

@@ -11,7 +11,8 @@ public final class Workings {
     public static final Set<String> TAKES = Set.of("pump-head-m", "tee-resistance-percent", "vent-tee-below-water-m",
             "tank-above-boiler-m", "feed-tank-room-litres", "vessel-size-litres", "system-content-litres", "boiler-output-kw",
             "room-celsius", "vent-rise-mm", "largest-pipe", "flushing-pump-litres-per-minute", "flushing-heater-kilowatts",
-            "cleaner-dose-percent", "neutraliser-dose-percent", "inhibitor-dose-percent", "container-size-litres");
+            "cleaner-dose-percent", "neutraliser-dose-percent", "inhibitor-dose-percent", "container-size-litres", "system-water-conductivity",
+            "mains-water-conductivity", "mains-water-ph", "alkalinity-mg-per-litre");
 
     private Workings() {}
 
@@ -27,6 +28,7 @@ public final class Workings {
         out.addAll(VentWorkings.of(job));
         out.addAll(VesselWorkings.of(job));
         out.addAll(FlowWorkings.of(job));
+        out.addAll(WaterSampleWorkings.of(job));
         return List.copyOf(out);
     }
 }

@@ -4,10 +4,10 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
-import neutralpoint.workings.Readings;
+import neutralpoint.workings.EstimateFormat;
 import neutralpoint.workplan.figures.Figure;
-import neutralpoint.workplan.figures.FigureFormat;
 
 /**
  * The day: when each stage begins and ends, when all is done, and how long the house goes without heat at a stretch.
@@ -36,7 +36,7 @@ public record DayPlan(LocalTime start, List<Span> spans, Estimate minutes, Strin
         /** @throws IllegalArgumentException if it could take less than no time */
         public Timed {
             if (minutes.low() < 0) {
-                throw new IllegalArgumentException("The least minutes of a step in " + stage + " are " + Readings.shown(minutes.low())
+                throw new IllegalArgumentException("The least minutes of a step in " + stage + " are " + Decimals.shown(minutes.low())
                         + "; they must be 0 or more.");
             }
         }
@@ -88,12 +88,12 @@ public record DayPlan(LocalTime start, List<Span> spans, Estimate minutes, Strin
 
     /** The finish and the cold stretch with their arithmetic, as figures of the plan. */
     public List<Figure> figures() {
-        List<String> stages = spans.stream().map(s -> s.stage() + ": " + FigureFormat.range(s.minutes(), "minutes")).toList();
+        List<String> stages = spans.stream().map(s -> s.stage() + ": " + EstimateFormat.range(s.minutes(), "minutes")).toList();
         List<String> sums = new ArrayList<>(stages);
-        sums.add("from " + start + " together " + FigureFormat.range(minutes, "minutes") + ", done by " + finish);
+        sums.add("from " + start + " together " + EstimateFormat.range(minutes, "minutes") + ", done by " + finish);
         return List.of(new Figure("day-minutes", "Time on the job", minutes, "minutes", sums, SOURCE),
                 new Figure("without-heat-minutes", "Longest stretch without heat", withoutHeat, "minutes",
-                        List.of("the longest run of steps on end with the heating off: " + FigureFormat.range(withoutHeat, "minutes")),
+                        List.of("the longest run of steps on end with the heating off: " + EstimateFormat.range(withoutHeat, "minutes")),
                         SOURCE));
     }
 }

@@ -58,7 +58,7 @@ class SystemLitresTest {
         // 10 litres for each of 8 and 10 for the boiler, a quarter either way.
         Job job = Job.begin("test").withRadiators(Given.panels(8, "type-11", 600, 1000).radiators().stream()
                 .map(r -> new Radiator(r.name(), r.floor())).toList());
-        assertThat(SystemLitres.shown(litres(job).litres())).isEqualTo("90 litres (67.5 to 112.5)");
+        assertThat(SystemLitres.shown(litres(job).litres())).isEqualTo("90 litres (67.5 to 113)");
     }
 
     @Test

@@ -8,8 +8,6 @@ import neutralpoint.hydronics.Bounds;
  * <p>Every argument outside its stated range is refused with {@link IllegalArgumentException}.
  */
 public final class Conductivity {
-    /** Share of the reading by which conductivity rises for each kelvin over 25 °C; common practice, no source. */
-    public static final double COMPENSATION_PER_KELVIN = 0.02;
     /** Least milligrams per litre of dissolved solids for each microsiemens per centimetre (EC-TDS). */
     public static final double LEAST_TDS_FACTOR = 0.5;
     /** Greatest milligrams per litre of dissolved solids for each microsiemens per centimetre (EC-TDS). */
@@ -19,7 +17,6 @@ public final class Conductivity {
     /** Difference from the mains, as a share of the mains, above which a rinse has failed (WQ-07). */
     public static final double FAILED_SHARE = 0.20;
 
-    private static final double REFERENCE_CELSIUS = 25;
     private static final double HIGHEST_MICROSIEMENS = 50_000;
     private static final double HIGHEST_TDS = 50_000;
 
@@ -36,28 +33,6 @@ public final class Conductivity {
     private Conductivity() {}
 
     /**
-     * Conductivity at 25 °C of a sample read warmer or colder, by linear compensation of 2 % per kelvin.
-     *
-     * @param microsiemensPerCentimetre reading without compensation, 0 to 50 000 µS/cm
-     * @param sampleCelsius             temperature of the sample, 0 to 50 °C; hotter samples should be cooled first
-     * @return µS/cm at 25 °C
-     */
-    public static double at25Celsius(double microsiemensPerCentimetre, double sampleCelsius) {
-        return conductivity(microsiemensPerCentimetre) / compensation(sampleCelsius);
-    }
-
-    /**
-     * What a meter without compensation reads; the inverse of {@link #at25Celsius}.
-     *
-     * @param microsiemensAt25PerCentimetre conductivity at 25 °C, 0 to 50 000 µS/cm
-     * @param sampleCelsius                 temperature of the sample, 0 to 50 °C
-     * @return µS/cm at the sample's temperature
-     */
-    public static double uncompensated(double microsiemensAt25PerCentimetre, double sampleCelsius) {
-        return conductivity(microsiemensAt25PerCentimetre) * compensation(sampleCelsius);
-    }
-
-    /**
      * Dissolved solids from conductivity: TDS = factor × EC.
      *
      * @param microsiemensAt25PerCentimetre conductivity at 25 °C, 0 to 50 000 µS/cm
@@ -66,17 +41,6 @@ public final class Conductivity {
      */
     public static double tdsMilligramsPerLitre(double microsiemensAt25PerCentimetre, double factor) {
         return conductivity(microsiemensAt25PerCentimetre) * tdsFactor(factor);
-    }
-
-    /**
-     * Conductivity from dissolved solids; the inverse of {@link #tdsMilligramsPerLitre}.
-     *
-     * @param tdsMilligramsPerLitre dissolved solids, 0 to 50 000 mg/L
-     * @param factor                0.5 to 0.7 mg/L per µS/cm, as set in the meter
-     * @return µS/cm at 25 °C
-     */
-    public static double microsiemensPerCentimetre(double tdsMilligramsPerLitre, double factor) {
-        return Bounds.within("tdsMilligramsPerLitre", tdsMilligramsPerLitre, 0, HIGHEST_TDS) / tdsFactor(factor);
     }
 
     /**
@@ -104,11 +68,6 @@ public final class Conductivity {
             return Rinse.ACCEPTED;
         }
         return off <= FAILED_SHARE ? Rinse.REPEAT : Rinse.FAILED;
-    }
-
-    private static double compensation(double sampleCelsius) {
-        return 1 + COMPENSATION_PER_KELVIN
-                * (Bounds.within("sampleCelsius", sampleCelsius, 0, 50) - REFERENCE_CELSIUS);
     }
 
     private static double conductivity(double microsiemensPerCentimetre) {

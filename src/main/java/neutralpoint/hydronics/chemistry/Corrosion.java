@@ -17,55 +17,11 @@ public final class Corrosion {
     public static final double TOTAL_IRON_GUIDE_MILLIGRAMS_PER_LITRE = 15;
     /** Dissolved iron often quoted as the upper guide, mg/L; from memory, no hard limit (COR-BG50). */
     public static final double DISSOLVED_IRON_GUIDE_MILLIGRAMS_PER_LITRE = 3;
-    /** Conductivity with inhibitor that is worth a warning, µS/cm (COR-EC-H). */
-    public static final double CONDUCTIVITY_WARNING_MICROSIEMENS_PER_CENTIMETRE = 500;
-    /** Conductivity with inhibitor that is too much, µS/cm (COR-EC-H). */
-    public static final double CONDUCTIVITY_LIMIT_MICROSIEMENS_PER_CENTIMETRE = 1000;
 
     private static final double HIGHEST_MILLIGRAMS = 10_000;
 
     /** What dissolved copper says. */
     public enum Copper { LITTLE, ATTACKS_ALUMINIUM, PLATES_OUT, CORROSION_OR_FLUX }
-
-    /** A reading against a warning and a limit. */
-    public enum Level { NORMAL, WARNING, OVER_LIMIT }
-
-    /** The two oxides of iron that an engineer meets: their look tells how much oxygen made them. */
-    public enum IronOxide {
-        /** Made with little oxygen (COR-FE3O4). */
-        MAGNETITE("Fe3O4", "black", true, 5.18),
-        /** Red oxide: made where fresh oxygen gets in (COR-FE2O3). */
-        HAEMATITE("Fe2O3", "red-brown", false, 5.25);
-
-        private final String formula;
-        private final String colour;
-        private final boolean magnetic;
-        private final double gramsPerCubicCentimetre;
-
-        IronOxide(String formula, String colour, boolean magnetic, double gramsPerCubicCentimetre) {
-            this.formula = formula;
-            this.colour = colour;
-            this.magnetic = magnetic;
-            this.gramsPerCubicCentimetre = gramsPerCubicCentimetre;
-        }
-
-        public String formula() {
-            return formula;
-        }
-
-        public String colour() {
-            return colour;
-        }
-
-        /** Whether it jumps to a magnet, and so whether a magnetic filter holds it. */
-        public boolean magnetic() {
-            return magnetic;
-        }
-
-        public double gramsPerCubicCentimetre() {
-            return gramsPerCubicCentimetre;
-        }
-    }
 
     private Corrosion() {}
 
@@ -98,17 +54,6 @@ public final class Corrosion {
                 HIGHEST_MILLIGRAMS);
         return totalMilligramsPerLitre >= TOTAL_IRON_GUIDE_MILLIGRAMS_PER_LITRE
                 || dissolvedMilligramsPerLitre >= DISSOLVED_IRON_GUIDE_MILLIGRAMS_PER_LITRE;
-    }
-
-    /** @param microsiemensPerCentimetre conductivity at 25 °C of water with inhibitor in it, 0 to 50 000 µS/cm */
-    public static Level conductivityWithInhibitor(double microsiemensPerCentimetre) {
-        Bounds.within("microsiemensPerCentimetre", microsiemensPerCentimetre, 0, 50_000);
-        if (microsiemensPerCentimetre > CONDUCTIVITY_LIMIT_MICROSIEMENS_PER_CENTIMETRE) {
-            return Level.OVER_LIMIT;
-        }
-        return microsiemensPerCentimetre > CONDUCTIVITY_WARNING_MICROSIEMENS_PER_CENTIMETRE
-                ? Level.WARNING
-                : Level.NORMAL;
     }
 
     private static void milligrams(double milligramsPerLitre) {

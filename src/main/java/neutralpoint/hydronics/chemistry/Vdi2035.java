@@ -4,25 +4,15 @@ import java.util.OptionalDouble;
 import neutralpoint.hydronics.Bounds;
 
 /**
- * Limits for fill and circuit water after VDI 2035 Part 1. The editions draw their classes differently, so each has a
- * function of its own. Arguments outside their range are refused with {@link IllegalArgumentException}.
+ * Limits for fill and circuit water after VDI 2035 Part 1. Arguments outside their range are refused with {@link IllegalArgumentException}.
  */
 public final class Vdi2035 {
     /** Greatest conductivity in low-salt running, µS/cm (VDI-01). */
     public static final double LOW_SALT_MICROSIEMENS_PER_CENTIMETRE = 100;
     /** Greatest conductivity in saline running, µS/cm (VDI-02). */
     public static final double SALINE_MICROSIEMENS_PER_CENTIMETRE = 1500;
-    /** Greatest dissolved oxygen in saline running, mg/L (VDI-06). */
-    public static final double SALINE_OXYGEN_MILLIGRAMS_PER_LITRE = 0.02;
 
-    /** Columns: under 20, 20 to 50, over 50 L/kW. Rows: to 50, 200, 600 kW and beyond. In German degrees. */
-    private static final double[][] GERMAN_DEGREES_2005 = {
-        {16.8, 11.2, 0.1},
-        {11.2, 8.4, 0.1},
-        {8.4, 0.1, 0.1},
-        {0.1, 0.1, 0.1},
-    };
-    /** Columns: to 20, to 40, over 40 L/kW. Rows as for 2005, all of heaters that hold little. In mmol/L. */
+    /** Columns: to 20, to 40, over 40 L/kW. Rows: to 50, 200, 600 kW and beyond; all of heaters that hold little. In mmol/L. */
     private static final double[][] MILLIMOLES_2021 = {
         {3.0, 1.5, 0.05},
         {2.0, 1.0, 0.05},
@@ -45,24 +35,6 @@ public final class Vdi2035 {
             return Running.LOW_SALT;
         }
         return microsiemensPerCentimetre <= SALINE_MICROSIEMENS_PER_CENTIMETRE ? Running.SALINE : Running.TOO_SALINE;
-    }
-
-    /**
-     * Greatest hardness in German degrees by the 2005 edition (VDI-07 to VDI-10; the classes over 200 kW, that of 50 to
-     * 200 kW under 20 L/kW, and the freedom of roomy heaters are from memory).
-     *
-     * @param kilowatts            heat output of the plant, above 0 to 10 000 kW
-     * @param litresPerKilowatt    water content of the system for each kilowatt, 0 to 1000 L/kW
-     * @param lowContentHeater     whether the heater holds less than 0.3 L/kW
-     * @return empty where no limit is set
-     */
-    public static OptionalDouble germanDegrees2005(double kilowatts, double litresPerKilowatt,
-            boolean lowContentHeater) {
-        int row = kilowattClass(kilowatts);
-        int column = litres(litresPerKilowatt) < 20 ? 0 : litresPerKilowatt <= 50 ? 1 : 2;
-        return row == 0 && column == 0 && !lowContentHeater
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(GERMAN_DEGREES_2005[row][column]);
     }
 
     /**

@@ -1,6 +1,6 @@
 package neutralpoint.hydronics.emitter;
 
-import java.util.Locale;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 
 /** The water counted part by part, held against a rule of thumb. */
@@ -13,10 +13,12 @@ public record ContentCheck(Estimate countedLitres, ContentRule rule) {
 
     /** The outcome in one sentence. */
     public String inWords() {
-        String compared = String.format(Locale.ROOT,
-                "the parts add up to %.0f to %.0f litres, and %s makes %.0f to %.0f",
-                countedLitres.low(), countedLitres.high(), rule.inWords(), rule.litres().low(), rule.litres().high());
+        String compared = "the parts add up to " + ends(countedLitres) + " litres, and " + rule.inWords() + " makes " + ends(rule.litres());
         return agrees() ? "They agree: " + compared + "."
                 : "They disagree: " + compared + "; look for a part left out or counted twice.";
+    }
+
+    private static String ends(Estimate litres) {
+        return Decimals.coarse(litres.low()) + " to " + Decimals.coarse(litres.high());
     }
 }

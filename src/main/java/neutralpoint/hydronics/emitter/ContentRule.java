@@ -37,17 +37,6 @@ public record ContentRule(String inWords, Estimate litres) {
     }
 
     /**
-     * By panels: a double radiator counts as two.
-     *
-     * @param panels 1 to 500
-     */
-    public static ContentRule byPanels(int panels) {
-        Bounds.within("The number of panels", panels, 1, 500);
-        return new ContentRule("7 litres for each of " + panels + " panels",
-                Estimate.about(LITRES_PER_PANEL * panels, SHARE_OF_DOUBT));
-    }
-
-    /**
      * By radiators of any kind, with a modern boiler.
      *
      * @param radiators 1 to 200

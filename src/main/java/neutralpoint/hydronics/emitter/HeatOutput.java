@@ -20,12 +20,6 @@ public final class HeatOutput {
     private HeatOutput() {}
 
     /**
-     * Temperatures on the face of a healthy radiator. Model: the face falls evenly from the flow temperature along the
-     * top to the return temperature along the base. Readings on paint fall a kelvin or two lower.
-     */
-    public record Surface(double topCelsius, double meanCelsius, double baseCelsius) {}
-
-    /**
      * Output as a share of the output at 50 K.
      *
      * @param deltaTKelvin mean water over room, 0 to 110
@@ -73,13 +67,6 @@ public final class HeatOutput {
                 .times(factor(deltaTKelvin(flowCelsius, returnCelsius, roomCelsius), type.exponent()));
     }
 
-    /** Output in watts by the logarithmic mean, which holds for a starved radiator too. The rating stays the same. */
-    public static Estimate wattsByLogMean(RadiatorType type, double heightMillimetres, double lengthMillimetres,
-            double flowCelsius, double returnCelsius, double roomCelsius) {
-        return WaterContent.radiatorWattsAt50Kelvin(type, heightMillimetres, lengthMillimetres)
-                .times(logFactor(flowCelsius, returnCelsius, roomCelsius, type.exponent()));
-    }
-
     /**
      * The return temperature at which a radiator gives up just what its flow brings: heat given by the logarithmic mean
      * equals heat carried by water near 65 degrees C.
@@ -102,13 +89,6 @@ public final class HeatOutput {
         return new BrentSolver(1e-12, 1e-7, 1e-12).solve(1000,
                 t -> wattsAt50Kelvin * logFactor(flowCelsius, t, roomCelsius, exponent)
                         - HeatCarried.watts(flowLitresPerMinute, flowCelsius - t), roomCelsius, flowCelsius);
-    }
-
-    /** What a healthy radiator's face should read; the same bounds as {@link #deltaTKelvin}, the room apart. */
-    public static Surface expectedSurface(double flowCelsius, double returnCelsius) {
-        Bounds.within("The flow in degrees C", flowCelsius, -5, 110);
-        Bounds.within("The return in degrees C", returnCelsius, -5, flowCelsius);
-        return new Surface(flowCelsius, (flowCelsius + returnCelsius) / 2, returnCelsius);
     }
 
     private static double logFactor(double flowCelsius, double returnCelsius, double roomCelsius, double exponent) {

@@ -11,12 +11,9 @@ import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
  * {@link IllegalArgumentException}.
  */
 public final class HeatUp {
-    private static final double BAR_ABSOLUTE = 2;
     private static final double KILOJOULES_PER_KILOWATT_HOUR = 3600;
     private static final double MINUTES_PER_HOUR = 60;
     private static final double LITRES_PER_CUBIC_METRE = 1000;
-    /** Exponent of a usual panel radiator (EN 442). */
-    private static final double EXPONENT = 1.3;
     /** A source only just above what the radiators give is taken not to get there. Judgement, no source. */
     private static final double LEAST_SURPLUS = 1.05;
 
@@ -34,8 +31,8 @@ public final class HeatUp {
     public static double kilowattHours(double litres, double metalShare, double fromCelsius, double toCelsius) {
         checkRise(fromCelsius, toCelsius);
         double kilograms = Bounds.within("The content in litres", litres, 0, 5000) / LITRES_PER_CUBIC_METRE
-                * Water.densityKgPerCubicMetre(fromCelsius, BAR_ABSOLUTE);
-        double capacity = Water.heatCapacityKilojoulesPerKgKelvin((fromCelsius + toCelsius) / 2, BAR_ABSOLUTE);
+                * Water.densityKgPerCubicMetre(fromCelsius, Water.USUAL_BAR_ABSOLUTE);
+        double capacity = Water.heatCapacityKilojoulesPerKgKelvin((fromCelsius + toCelsius) / 2, Water.USUAL_BAR_ABSOLUTE);
         return kilograms * capacity * (toCelsius - fromCelsius) * (1 + Bounds.within("The metal's share", metalShare, 0, 2))
                 / KILOJOULES_PER_KILOWATT_HOUR;
     }
@@ -71,7 +68,7 @@ public final class HeatUp {
     }
 
     private static double givenToRooms(double ratedKilowatts, double celsius, double roomCelsius) {
-        return ratedKilowatts * HeatOutput.factor(Math.max(0, celsius - roomCelsius), EXPONENT);
+        return ratedKilowatts * HeatOutput.factor(Math.max(0, celsius - roomCelsius), HeatOutput.USUAL_EXPONENT);
     }
 
     private static void checkRise(double fromCelsius, double toCelsius) {

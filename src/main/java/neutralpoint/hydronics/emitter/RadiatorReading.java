@@ -75,7 +75,7 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
     }
 
     /** All five readings. */
-    public static RadiatorReading of(double topCelsius, double baseCelsius, double flowTailCelsius,
+    static RadiatorReading of(double topCelsius, double baseCelsius, double flowTailCelsius,
             double returnTailCelsius, double roomCelsius) {
         return new RadiatorReading(topCelsius, baseCelsius, OptionalDouble.of(flowTailCelsius),
                 OptionalDouble.of(returnTailCelsius), roomCelsius);
@@ -123,29 +123,6 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
         return OptionalDouble.of(clamped((expected - baseCelsius) / (expected - roomCelsius)));
     }
 
-    /**
-     * Share of the flow that is missing, 0 to 1, for a radiator that would drop less in health. Flow goes as output
-     * over drop, and output by EN 442 as the mean over the room to the power 1.3, the flow tail staying as it is.
-     *
-     * @param healthyDropKelvin drop of this radiator in health, 1 to 40 (11 K in older, 20 K in condensing practice)
-     * @return empty unless both tails were read, the water runs forwards and both means lie over the room
-     */
-    public OptionalDouble flowShareLost(double healthyDropKelvin) {
-        Bounds.within("The healthy drop in kelvin", healthyDropKelvin, 1, 40);
-        OptionalDouble drop = tailDropKelvin();
-        if (drop.isEmpty() || drop.getAsDouble() <= 0) {
-            return OptionalDouble.empty();
-        }
-        double flowOverRoom = flowTailCelsius.getAsDouble() - roomCelsius;
-        double mean = flowOverRoom - drop.getAsDouble() / 2;
-        double healthyMean = flowOverRoom - healthyDropKelvin / 2;
-        if (mean <= 0 || healthyMean <= 0) {
-            return OptionalDouble.empty();
-        }
-        double output = Math.pow(mean / healthyMean, HeatOutput.USUAL_EXPONENT);
-        return OptionalDouble.of(clamped(1 - output * healthyDropKelvin / drop.getAsDouble()));
-    }
-
     /** The first state that holds. */
     public RadiatorState state() {
         if (isCold()) {
@@ -188,8 +165,13 @@ public record RadiatorReading(double topCelsius, double baseCelsius, OptionalDou
         return Math.max(0, Math.min(1, share));
     }
 
+    /** True where a surface reads hotter than the water that feeds it, by more than readings err; both 0 to 200. */
+    public static boolean isHotterThanItsFeed(double celsius, double feedCelsius) {
+        return celsius > feedCelsius + READING_ERROR_KELVIN;
+    }
+
     private static void refuseHotter(String where, double celsius, double feedCelsius) {
-        if (celsius > feedCelsius + READING_ERROR_KELVIN) {
+        if (isHotterThanItsFeed(celsius, feedCelsius)) {
             throw new IllegalArgumentException("The " + where + " of a radiator cannot be hotter than the water that"
                     + " feeds it by more than the reading error of 3 K: the " + where + " reads " + celsius
                     + " and the hotter tail read " + feedCelsius + "; read both tails again.");

@@ -55,6 +55,10 @@ public enum RadiatorType {
         return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     /** Panels one behind the other; 0 for a radiator that has none. */
     public int panels() {
         return panels;

@@ -48,20 +48,6 @@ public final class WaterContent {
         return pipeLitres(tube, Estimate.exactly(metres));
     }
 
-    /**
-     * Water standing in a feed-and-expansion cistern.
-     *
-     * @param lengthMillimetres     inside, 100 to 3000
-     * @param widthMillimetres      inside, 100 to 3000
-     * @param waterDepthMillimetres 0 to 2000; cold, it should only just float the ball
-     */
-    public static double cisternLitres(double lengthMillimetres, double widthMillimetres,
-            double waterDepthMillimetres) {
-        return Bounds.within("The cistern's length in millimetres", lengthMillimetres, 100, 3000)
-                * Bounds.within("The cistern's width in millimetres", widthMillimetres, 100, 3000)
-                * Bounds.within("The depth of water in millimetres", waterDepthMillimetres, 0, 2000) / 1e6;
-    }
-
     private static double metres(double lengthMillimetres) {
         return Bounds.within("The radiator's length in millimetres", lengthMillimetres, 100, 6000) / 1000;
     }

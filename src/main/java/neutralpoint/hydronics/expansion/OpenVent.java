@@ -80,39 +80,6 @@ public final class OpenVent {
     }
 
     /**
-     * Gauge pressure, as head, at any point while the pump runs. Negative means below the atmosphere: a weeping joint
-     * there draws air in.
-     *
-     * @param staticHeadMetres      cistern's water line above the point, -50 to 50
-     * @param pumpHeadMetres        head the pump makes as it runs, 0 to 20
-     * @param shareFromNeutralPoint -1 to 1: the share of resistance between the point and the feed tee; positive where
-     *                              the flow from the pump outlet meets the point before the tee, negative beyond the tee
-     */
-    public static double pressureAtMetres(double staticHeadMetres, double pumpHeadMetres, double shareFromNeutralPoint) {
-        return Bounds.within("staticHeadMetres", staticHeadMetres, -MOST_HEIGHT_METRES, MOST_HEIGHT_METRES)
-                + pumpHead(pumpHeadMetres) * Bounds.within("shareFromNeutralPoint", shareFromNeutralPoint, -1, 1);
-    }
-
-    /**
-     * Least height of the cistern above the circuit where the hot water goes by gravity: a third of the pump's greatest
-     * head (a Level 3 plumbing textbook). Fully pumped it is {@link #SMALLEST_CISTERN_HEIGHT_FULLY_PUMPED_METRES}.
-     *
-     * @param pumpHeadMetres greatest head of the pump, 0 to 20
-     */
-    public static double smallestCisternHeightMetres(double pumpHeadMetres) {
-        return pumpHead(pumpHeadMetres) / 3;
-    }
-
-    /**
-     * Whether the tees are so close that the vent sees next to nothing of the pump.
-     *
-     * @param distanceMillimetres between the feed tee and the vent tee along the pipe, 0 to 100 000
-     */
-    public static boolean teesCloseEnough(double distanceMillimetres) {
-        return Bounds.within("distanceMillimetres", distanceMillimetres, 0, 100_000) <= CLOSE_COUPLED_MILLIMETRES;
-    }
-
-    /**
      * How far the hottest water is from boiling where it stands; negative when it boils.
      *
      * @param boilingPointCelsius at the pressure in the exchanger, 0 to 200

@@ -17,17 +17,6 @@ public final class SealedSystem {
 
     private SealedSystem() {}
 
-    /**
-     * What the system's water gains on heating.
-     *
-     * @param systemLitres      content of the system when cold, 1 to 5000
-     * @param expansionFraction gain as a fraction of the cold content, 0 to 0.1; 0.0287 is 2.87 %
-     */
-    public static double expansionLitres(double systemLitres, double expansionFraction) {
-        return Bounds.within("systemLitres", systemLitres, 1, 5000)
-                * Bounds.within("expansionFraction", expansionFraction, 0, 0.1);
-    }
-
     /** {@link #hotPressureBar(Vessel, double, double, double, double)} at the standard atmosphere. */
     public static OptionalDouble hotPressureBar(Vessel vessel, double fillBar, double systemLitres,
             double expansionFraction) {
@@ -45,7 +34,7 @@ public final class SealedSystem {
      */
     public static OptionalDouble hotPressureBar(Vessel vessel, double fillBar, double systemLitres, double expansionFraction,
             double atmosphereBar) {
-        double expansion = expansionLitres(systemLitres, expansionFraction);
+        double expansion = ThermalExpansion.litres(systemLitres, expansionFraction);
         double coldAir = vessel.airLitres(fillBar, atmosphereBar);
         if (expansion == 0) {
             return OptionalDouble.of(fillBar);
@@ -83,30 +72,10 @@ public final class SealedSystem {
      */
     public static OptionalDouble highChargeThatExplainsBar(double litres, double fillBar, double hotBar, double systemLitres,
             double expansionFraction) {
-        double expansion = expansionLitres(systemLitres, expansionFraction);
+        double expansion = ThermalExpansion.litres(systemLitres, expansionFraction);
         double charge = absolute("hotBar", hotBar) * (vesselLitres(litres) - expansion) / litres;
         return charge >= absolute("fillBar", fillBar) && expansion > 0
                 ? OptionalDouble.of(charge - Vessel.ATMOSPHERE_BAR) : OptionalDouble.empty();
-    }
-
-    /**
-     * The volume of vessel that explains the hot pressure, if the charge is known: far below the plate's figure, the
-     * vessel is partly cut off or waterlogged. Closed form at the standard atmosphere. Empty when the hot pressure is
-     * not above that from which the vessel takes water, or when the water did not expand.
-     *
-     * @param preChargeBar      of the empty vessel, above -1.01325 and up to 10
-     * @param fillBar           cold, 0 to 20
-     * @param hotBar            hot, 0 to 20
-     * @param systemLitres      content of the system when cold, 1 to 5000
-     * @param expansionFraction gain from the cold to the hot reading, 0 to 0.1
-     */
-    public static OptionalDouble vesselLitresThatExplain(double preChargeBar, double fillBar, double hotBar,
-            double systemLitres, double expansionFraction) {
-        Bounds.above("preChargeBar", preChargeBar, -Vessel.ATMOSPHERE_BAR, 10);
-        double start = Math.max(Bounds.within("fillBar", fillBar, 0, MOST_BAR), preChargeBar);
-        double litres = airThatExplains(start, hotBar, systemLitres, expansionFraction)
-                / (preChargeBar + Vessel.ATMOSPHERE_BAR);
-        return litres > 0 ? OptionalDouble.of(litres) : OptionalDouble.empty();
     }
 
     /**
@@ -134,7 +103,7 @@ public final class SealedSystem {
      * air/p1 - air/p2 = expansion. Zero when the pressure did not rise or the water did not expand.
      */
     private static double airThatExplains(double fromBar, double toBar, double systemLitres, double expansionFraction) {
-        double expansion = expansionLitres(systemLitres, expansionFraction);
+        double expansion = ThermalExpansion.litres(systemLitres, expansionFraction);
         double from = absolute("fillBar", fromBar);
         double to = absolute("hotBar", toBar);
         return to > from ? expansion * from * to / (to - from) : 0;

@@ -1,23 +1,22 @@
 package neutralpoint.hydronics.pipework;
 
 import neutralpoint.hydronics.Bounds;
+import neutralpoint.hydronics.water.Head;
+import neutralpoint.hydronics.water.HeatCarried;
 
 /**
  * What the sums need to know of the water in the pipes, plain or dosed, at its mean temperature.
  *
- * @param densityKgPerCubicMetre                  500 to 1500 kg/m³
+ * @param densityKgPerCubicMetre                  900 to 1200 kg/m³
  * @param kinematicViscositySquareMetresPerSecond 1e-7 to 1e-4 m²/s
- * @param specificHeatJoulesPerKgKelvin           2000 to 5000 J/(kg K)
+ * @param specificHeatJoulesPerKgKelvin           3000 to 4500 J/(kg K)
  */
 public record Fluid(double densityKgPerCubicMetre, double kinematicViscositySquareMetresPerSecond,
         double specificHeatJoulesPerKgKelvin) {
-    /** Standard gravity, m/s². */
-    static final double GRAVITY = 9.80665;
-
     public Fluid {
         checkDensity(densityKgPerCubicMetre);
         checkViscosity(kinematicViscositySquareMetresPerSecond);
-        Bounds.within("specificHeatJoulesPerKgKelvin", specificHeatJoulesPerKgKelvin, 2000, 5000);
+        Bounds.within("specificHeatJoulesPerKgKelvin", specificHeatJoulesPerKgKelvin, 3000, 4500);
     }
 
     /**
@@ -31,16 +30,16 @@ public record Fluid(double densityKgPerCubicMetre, double kinematicViscositySqua
     public double flowLitresPerMinute(double watts, double dropKelvin) {
         Bounds.within("watts", watts, 0, 1e6);
         Bounds.within("dropKelvin", dropKelvin, 1, 60);
-        return 60_000 * watts / (densityKgPerCubicMetre * specificHeatJoulesPerKgKelvin * dropKelvin);
+        return HeatCarried.flowLitresPerMinute(watts, dropKelvin, densityKgPerCubicMetre / 1000, specificHeatJoulesPerKgKelvin / 1000);
     }
 
     /** The pressure of one metre of head of this water, Pa. */
     public double pascalPerMetreOfHead() {
-        return densityKgPerCubicMetre * GRAVITY;
+        return densityKgPerCubicMetre * Head.GRAVITY;
     }
 
     static void checkDensity(double densityKgPerCubicMetre) {
-        Bounds.within("densityKgPerCubicMetre", densityKgPerCubicMetre, 500, 1500);
+        Bounds.within("densityKgPerCubicMetre", densityKgPerCubicMetre, 900, 1200);
     }
 
     static void checkViscosity(double kinematicViscositySquareMetresPerSecond) {

@@ -8,7 +8,7 @@ import neutralpoint.hydronics.ValidRange;
  */
 public final class Head {
     /** Standard gravity, m/s² (fixed by the CGPM of 1901). */
-    static final double GRAVITY = 9.80665;
+    public static final double GRAVITY = 9.80665;
 
     private static final double PASCALS_PER_BAR = 100_000;
     private static final ValidRange METRES = new ValidRange("Head", "m", -1000, 1000);

@@ -10,7 +10,7 @@ import neutralpoint.hydronics.ValidRange;
  */
 public final class Water {
     /** The pressure at which heating water is reckoned when none is given: about 1 bar on the gauge. */
-    static final double USUAL_BAR_ABSOLUTE = 2;
+    public static final double USUAL_BAR_ABSOLUTE = 2;
 
     private static final double BAR_PER_MEGAPASCAL = 10;
     private static final double MICRO = 1e-6;
@@ -69,7 +69,7 @@ public final class Water {
      * @param kelvin                 273.15 to 1173.15 K
      * @param densityKgPerCubicMetre 0 (the thinnest steam) to 1200 kg/m³
      */
-    public static double viscosityMicropascalSeconds(double kelvin, double densityKgPerCubicMetre) {
+    static double viscosityMicropascalSeconds(double kelvin, double densityKgPerCubicMetre) {
         return IapwsViscosity.micropascalSeconds(VISCOSITY_KELVIN.check(kelvin),
                 VISCOSITY_DENSITY.check(densityKgPerCubicMetre));
     }
@@ -79,7 +79,7 @@ public final class Water {
      *
      * @param celsius 0 to 373.946 °C, the critical point
      */
-    public static double saturationPressureBarAbsolute(double celsius) {
+    static double saturationPressureBarAbsolute(double celsius) {
         return boilingBarAbsolute(SATURATED_CELSIUS.check(celsius));
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import neutralpoint.document.Decimals;
 import neutralpoint.report.text.DisplayOptions;
 import neutralpoint.report.text.Wrap;
 import neutralpoint.workings.PressureLine;
@@ -122,15 +123,11 @@ public final class PressurePlot {
     private static String summary(PressureLine line, int width) {
         OptionalDouble expected = line.expectedBar().apply(line.hotCelsius());
         double margin = line.safetyValveBar() - line.hotBar();
-        String hot = "Cold " + shown(line.coldBar()) + " bar at " + shown(line.coldCelsius()) + " C; hot " + shown(line.hotBar())
+        String hot = "Cold " + Decimals.shown(line.coldBar()) + " bar at " + Decimals.shown(line.coldCelsius()) + " C; hot " + Decimals.shown(line.hotBar())
                 + " bar at " + Math.round(line.hotCelsius()) + " C"
-                + (expected.isPresent() ? ", expected " + shown(expected.getAsDouble()) + "." : "; no air left.");
-        String valve = "Safety valve " + shown(line.safetyValveBar()) + " bar, " + shown(Math.abs(margin))
+                + (expected.isPresent() ? ", expected " + Decimals.shown(expected.getAsDouble()) + "." : "; no air left.");
+        String valve = "Safety valve " + Decimals.shown(line.safetyValveBar()) + " bar, " + Decimals.shown(Math.abs(margin))
                 + (margin >= 0 ? " bar over the hot reading." : " bar under the hot reading.");
         return Wrap.to(width, "", "", hot) + "\n" + Wrap.to(width, "", "", valve) + "\n";
-    }
-
-    private static String shown(double value) {
-        return String.format(Locale.ROOT, "%.2f", value).replaceAll("\\.?0+$", "");
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import neutralpoint.document.Decimals;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
@@ -88,7 +89,7 @@ public final class SchematicFactory {
 
     private static void put(Job job, String finding, Component part, String words, Map<Component, String> figures) {
         if (job.answer(finding).orElse(null) instanceof Answer.Reading r) {
-            figures.put(part, String.format(words, neutralpoint.job.Quantity.shown(r.value())));
+            figures.put(part, String.format(words, Decimals.given(r.value())));
         }
     }
 }

@@ -1,11 +1,12 @@
 package neutralpoint.workplan.figures;
 
 import java.util.List;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.pipework.PipeLoss;
 import neutralpoint.hydronics.pipework.Tube;
 import neutralpoint.hydronics.pipework.VelocityVerdict;
-import neutralpoint.workings.Readings;
+import neutralpoint.workings.EstimateFormat;
 
 /** How often the flushing pump turns the water over, and how fast it runs in the largest pipe. */
 final class Circulation {
@@ -28,10 +29,10 @@ final class Circulation {
         Estimate velocity = new Estimate(velocity(flow.value().low(), pipe), velocity(flow.value().likely(), pipe),
                 velocity(flow.value().high(), pipe));
         List<String> sums = List.of("flow " + flow.shown(),
-                Readings.sum("pipe %s mm outside, %s mm bore%s", pipe.outsideMillimetres(), pipe.boreMillimetres(),
+                Decimals.sum("pipe %s mm outside, %s mm bore%s", pipe.outsideMillimetres(), pipe.boreMillimetres(),
                         house.pipeIsKnown() ? "" : ", taken as usual: common practice, no source"),
-                Readings.sum("%s litres a minute / 60 / %s litres in a metre of it = %s", flow.value().likely(), pipe.litresPerMetre(),
-                        FigureFormat.range(velocity, "m/s")), verdict(velocity));
+                Decimals.sum("%s litres a minute / 60 / %s litres in a metre of it = %s", flow.value().likely(), pipe.litresPerMetre(),
+                        EstimateFormat.range(velocity, "m/s")), verdict(velocity));
         FigureSet part = FigureSet.of(new Figure("pipe-velocity-metres-per-second", "Speed of the water in the largest pipe", velocity, "m/s",
                 sums, VELOCITY_SOURCE));
         FigureSet pipeToSee = house.pipeIsKnown() ? FigureSet.NOTHING
@@ -51,8 +52,8 @@ final class Circulation {
         Estimate turnovers = flow.value().times(MINUTES_PER_HOUR).over(content);
         return FigureSet.of(new Figure("turnovers-per-hour", "Times an hour that the water goes round", turnovers, "an hour", List.of(
                 "flow " + flow.shown(),
-                Readings.sum("%s litres a minute x 60 / %s = %s", flow.value().likely(), FigureFormat.range(content, "litres"),
-                        FigureFormat.range(turnovers, "an hour"))), "flow / content"));
+                Decimals.sum("%s litres a minute x 60 / %s = %s", flow.value().likely(), EstimateFormat.range(content, "litres"),
+                        EstimateFormat.range(turnovers, "an hour"))), "flow / content"));
     }
 
     private static MeasuredOrUsual flow(House house) {

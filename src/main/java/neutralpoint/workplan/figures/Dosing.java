@@ -3,8 +3,9 @@ package neutralpoint.workplan.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
-import neutralpoint.workings.Readings;
+import neutralpoint.workings.EstimateFormat;
 
 /** Litres of cleaner, neutraliser and inhibitor, and the containers to bring. */
 final class Dosing {
@@ -38,17 +39,17 @@ final class Dosing {
         String name = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
         List<String> sums = new ArrayList<>(notes);
         sums.add("dose " + percent.shown());
-        sums.add(Readings.sum("%s x %s / 100 = %s", FigureFormat.range(water, "litres"), percent.value().likely(),
-                FigureFormat.range(litres, "litres")));
+        sums.add(Decimals.sum("%s x %s / 100 = %s", EstimateFormat.range(water, "litres"), percent.value().likely(),
+                EstimateFormat.range(litres, "litres")));
         return FigureSet.of(new Figure(what + "-litres", name, litres, "litres", sums, SOURCE),
                 new Figure(what + "-containers", name + " to bring", whole, containers(whole, container), List.of(
-                        "a container holds " + container.shown(), Readings.sum("%s / %s, counted up to whole ones = %s",
-                                FigureFormat.range(litres, "litres"), container.value().likely(), FigureFormat.range(whole, ""))), SOURCE));
+                        "a container holds " + container.shown(), Decimals.sum("%s / %s, counted up to whole ones = %s",
+                                EstimateFormat.range(litres, "litres"), container.value().likely(), EstimateFormat.range(whole, ""))), SOURCE));
     }
 
     private static String containers(Estimate count, MeasuredOrUsual size) {
         double litres = size.value().likely();
-        return Readings.sum("%s of %s %s", count.likely() == 1 ? "container" : "containers", litres, litres == 1 ? "litre" : "litres");
+        return Decimals.sum("%s of %s %s", count.likely() == 1 ? "container" : "containers", litres, litres == 1 ? "litre" : "litres");
     }
 
     /** Whole containers; a hair over a whole one, which is rounding, wants no other. */

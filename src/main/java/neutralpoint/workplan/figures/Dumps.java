@@ -2,8 +2,9 @@ package neutralpoint.workplan.figures;
 
 import java.util.List;
 import java.util.Optional;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
-import neutralpoint.workings.Readings;
+import neutralpoint.workings.EstimateFormat;
 
 /**
  * Radiators run to the drain one by one until they are clear.
@@ -32,28 +33,28 @@ record Dumps(List<Dump> each, FigureSet part) {
     private static Dump dump(House house, House.Emitter r, WaterCondition.Turnovers dirt) {
         Estimate litres = r.litres().times(dirt.turnovers());
         Figure water = new Figure("dump-litres-of-" + r.name(), "Water for the dump of " + r.name(), litres, "litres", List.of(
-                "holds " + FigureFormat.range(r.litres(), "litres") + (r.isSized() ? "" : ", taken as usual: common practice, no source"),
-                "water " + dirt.says() + ": " + FigureFormat.range(dirt.turnovers(), "turnovers") + " until clear",
-                Readings.sum("%s x %s = %s", r.litres().likely(), dirt.turnovers().likely(), FigureFormat.range(litres, "litres"))), SOURCE);
+                "holds " + EstimateFormat.range(r.litres(), "litres") + (r.isSized() ? "" : ", taken as usual: common practice, no source"),
+                "water " + dirt.says() + ": " + EstimateFormat.range(dirt.turnovers(), "turnovers") + " until clear",
+                Decimals.sum("%s x %s = %s", r.litres().likely(), dirt.turnovers().likely(), EstimateFormat.range(litres, "litres"))), SOURCE);
         return new Dump(r.name(), water, house.supplyRuns() ? Optional.of(minutes(house.supply(), r.name(), litres)) : Optional.empty());
     }
 
     private static Figure minutes(MeasuredOrUsual supply, String name, Estimate litres) {
         Estimate minutes = litres.over(supply.value());
         return new Figure("dump-minutes-of-" + name, "Time for the dump of " + name, minutes, "minutes", List.of("supply " + supply.shown(),
-                Readings.sum("%s / %s = %s", litres.likely(), supply.value().likely(), FigureFormat.range(minutes, "minutes"))), SOURCE);
+                Decimals.sum("%s / %s = %s", litres.likely(), supply.value().likely(), EstimateFormat.range(minutes, "minutes"))), SOURCE);
     }
 
     private static FigureSet total(House house, List<Dump> each) {
         Estimate litres = Estimate.total(each.stream().map(d -> d.litres().value()).toList());
         FigureSet part = FigureSet.of(new Figure("dump-litres", "Water for the dumps", litres, "litres",
-                List.of(each.size() + " radiators together " + FigureFormat.range(litres, "litres")), SOURCE));
+                List.of(each.size() + " radiators together " + EstimateFormat.range(litres, "litres")), SOURCE));
         if (!house.supplyRuns()) {
             return part;
         }
         Estimate minutes = Estimate.total(each.stream().map(d -> d.minutes().orElseThrow().value()).toList());
         return part.and(FigureSet.of(new Figure("dump-minutes", "Time for the dumps", minutes, "minutes",
-                List.of(each.size() + " radiators together " + FigureFormat.range(minutes, "minutes"), "valves opened and shut not counted"),
+                List.of(each.size() + " radiators together " + EstimateFormat.range(minutes, "minutes"), "valves opened and shut not counted"),
                 SOURCE)));
     }
 

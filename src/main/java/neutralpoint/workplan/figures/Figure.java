@@ -2,6 +2,7 @@ package neutralpoint.workplan.figures;
 
 import java.util.List;
 import neutralpoint.hydronics.Estimate;
+import neutralpoint.workings.EstimateFormat;
 
 /**
  * A figure of the plan with its arithmetic.
@@ -17,6 +18,6 @@ public record Figure(String id, String title, Estimate value, String unit, List<
 
     /** The value with its unit, and its ends where they differ. */
     public String shown() {
-        return FigureFormat.range(value, unit);
+        return EstimateFormat.range(value, unit);
     }
 }

@@ -3,15 +3,16 @@ package neutralpoint.workplan.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.emitter.HeatUp;
+import neutralpoint.workings.EstimateFormat;
 import neutralpoint.workings.Readings;
+import neutralpoint.workings.UsualTemperatures;
 
 /** Heat, energy and time to bring the system from cold to the temperature at which it is cleaned or tried. */
 final class Heating {
-    static final double COLD_CELSIUS = 10;
     static final double HOT_CELSIUS = 60;
-    private static final double ROOM_CELSIUS = 20;
     /**
      * What steel and copper take over what the water takes: a panel weighs some 5 kg for each litre in it and pipe half
      * as much, at a ninth of the heat capacity. From memory.
@@ -27,24 +28,24 @@ final class Heating {
         }
         Estimate heat = heat(systemLitres);
         Figure once = new Figure("heat-up-kilowatt-hours", "Heat to bring the system to 60 degrees", heat, "kWh", List.of(
-                Readings.sum("%s from %s to %s degrees, water alone: %s kWh", FigureFormat.range(systemLitres, "litres"), COLD_CELSIUS,
-                        HOT_CELSIUS, HeatUp.kilowattHours(systemLitres.likely(), 0, COLD_CELSIUS, HOT_CELSIUS)),
-                Readings.sum("steel and copper take %s of that again", FigureFormat.range(METAL_SHARE, "times")),
-                "together " + FigureFormat.range(heat, "kWh")), SOURCE);
+                Decimals.sum("%s from %s to %s degrees, water alone: %s kWh", EstimateFormat.range(systemLitres, "litres"), UsualTemperatures.FRESH_CELSIUS,
+                        HOT_CELSIUS, HeatUp.kilowattHours(systemLitres.likely(), 0, UsualTemperatures.FRESH_CELSIUS, HOT_CELSIUS)),
+                Decimals.sum("steel and copper take %s of that again", EstimateFormat.range(METAL_SHARE, "times")),
+                "together " + EstimateFormat.range(heat, "kWh")), SOURCE);
         int times = scope.way().does(MethodEffects.Does.PUMPED_ROUND) ? 2 : 1;
         Estimate energy = heat.times(times);
         Figure all = new Figure("energy-kilowatt-hours", "Energy for the job", energy, "kWh", List.of(times == 2
                 ? "heated once to clean and once to prove the system" : "heated once to prove the system",
-                Readings.sum("%s x %s = %s", (double) times, FigureFormat.range(heat, "kWh"), FigureFormat.range(energy, "kWh")),
+                Decimals.sum("%s x %s = %s", (double) times, EstimateFormat.range(heat, "kWh"), EstimateFormat.range(energy, "kWh")),
                 "what the rooms are given on the way warms the house and is not counted"), SOURCE);
         return FigureSet.of(once, all).and(times(house, scope, heat));
     }
 
     /** The ends of the content with the ends of the metal. */
     private static Estimate heat(Estimate litres) {
-        return new Estimate(HeatUp.kilowattHours(litres.low(), METAL_SHARE.low(), COLD_CELSIUS, HOT_CELSIUS),
-                HeatUp.kilowattHours(litres.likely(), METAL_SHARE.likely(), COLD_CELSIUS, HOT_CELSIUS),
-                HeatUp.kilowattHours(litres.high(), METAL_SHARE.high(), COLD_CELSIUS, HOT_CELSIUS));
+        return new Estimate(HeatUp.kilowattHours(litres.low(), METAL_SHARE.low(), UsualTemperatures.FRESH_CELSIUS, HOT_CELSIUS),
+                HeatUp.kilowattHours(litres.likely(), METAL_SHARE.likely(), UsualTemperatures.FRESH_CELSIUS, HOT_CELSIUS),
+                HeatUp.kilowattHours(litres.high(), METAL_SHARE.high(), UsualTemperatures.FRESH_CELSIUS, HOT_CELSIUS));
     }
 
     private static FigureSet times(House house, JobScope scope, Estimate heat) {
@@ -76,16 +77,16 @@ final class Heating {
             default -> "boiler and heater together";
         };
         if (low.isEmpty() || likely.isEmpty() || high.isEmpty()) {
-            return FigureSet.missing(Readings.sum("With every radiator open %s at %s kW cannot be relied on to reach %s degrees: heat with some "
+            return FigureSet.missing(Decimals.sum("With every radiator open %s at %s kW cannot be relied on to reach %s degrees: heat with some "
                     + "radiators shut, and measure type and size of each to tell how many.", what, kilowatts, HOT_CELSIUS));
         }
         Estimate minutes = new Estimate(low.getAsDouble(), likely.getAsDouble(), high.getAsDouble());
         List<String> sums = new ArrayList<>();
-        sums.add(Readings.sum("%s with %s kW and nothing given away: %s minutes", FigureFormat.range(heat, "kWh"), kilowatts,
+        sums.add(Decimals.sum("%s with %s kW and nothing given away: %s minutes", EstimateFormat.range(heat, "kWh"), kilowatts,
                 heat.likely() / kilowatts * 60));
-        sums.add(Readings.sum("radiators of %s at 50 degrees over a room of %s take some of it on the way", FigureFormat.range(given, "kW"),
-                ROOM_CELSIUS));
-        sums.add("together " + FigureFormat.range(minutes, "minutes"));
+        sums.add(Decimals.sum("radiators of %s at 50 degrees over a room of %s take some of it on the way", EstimateFormat.range(given, "kW"),
+                UsualTemperatures.ROOM_CELSIUS));
+        sums.add("together " + EstimateFormat.range(minutes, "minutes"));
         if (pumped && !by.equals("heater")) {
             sums.add("only while the boiler may fire: never with the vent or the vessel shut off");
         }
@@ -94,6 +95,6 @@ final class Heating {
     }
 
     private static OptionalDouble minutes(double kilowattHours, double kilowatts, double ratedKilowatts) {
-        return HeatUp.minutes(kilowattHours, kilowatts, ratedKilowatts, COLD_CELSIUS, HOT_CELSIUS, ROOM_CELSIUS);
+        return HeatUp.minutes(kilowattHours, kilowatts, ratedKilowatts, UsualTemperatures.FRESH_CELSIUS, HOT_CELSIUS, UsualTemperatures.ROOM_CELSIUS);
     }
 }

@@ -3,6 +3,7 @@ package neutralpoint.workplan.figures;
 import java.util.OptionalDouble;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.job.Job;
+import neutralpoint.workings.EstimateFormat;
 import neutralpoint.workings.Readings;
 
 /**
@@ -19,6 +20,6 @@ record MeasuredOrUsual(Estimate value, String unit, boolean isRead) {
 
     /** The figure with its unit, and a guess called a guess. */
     String shown() {
-        return FigureFormat.range(value, unit) + (isRead ? "" : ", taken as usual: common practice, no source");
+        return EstimateFormat.range(value, unit) + (isRead ? "" : ", taken as usual: common practice, no source");
     }
 }

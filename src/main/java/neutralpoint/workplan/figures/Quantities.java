@@ -18,8 +18,6 @@ import neutralpoint.workings.SystemLitres;
 public record Quantities(List<Figure> figures, List<Dump> dumps, List<String> toMeasure) {
     /** Where work is left to somebody else there is nothing to work out and nothing to measure. */
     public static final Quantities NONE = new Quantities(List.of(), List.of(), List.of());
-    /** Fewest radiators that stand for a house; so many without a content are more than any house holds. */
-    private static final int FEWEST = 3;
 
     public Quantities {
         figures = List.copyOf(figures);
@@ -46,11 +44,11 @@ public record Quantities(List<Figure> figures, List<Dump> dumps, List<String> to
         }
         return part.and(Dosing.of(house, scope, litres)).and(Heating.of(house, scope, litres))
                 .and(Circulation.turnovers(house, scope, litres)).and(Circulation.velocity(house, scope))
-                .and(dumps.part()).and(WaterUse.of(house, scope, litres, dumps)).and(Filling.room(house, scope, litres));
+                .and(dumps.part()).and(WaterUse.of(house, scope, litres, dumps)).and(Filling.room(house, scope));
     }
 
     private static FigureSet withoutContent(House house, JobScope scope, Dumps dumps) {
-        String sentence = house.job().radiators().size() >= FEWEST
+        String sentence = house.job().radiators().size() >= SystemLitres.FEWEST_RADIATORS
                 ? "The radiators in the table add up to more water than any house holds: measure them again."
                 : "List at least three radiators, with type and size if they can be measured, or measure what the system holds: doses, "
                         + "heat and water all follow from it.";

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Dilution;
 import neutralpoint.hydronics.Estimate;
+import neutralpoint.workings.EstimateFormat;
 import neutralpoint.workings.Readings;
 
 /** Water let out, rinsed through and filled in, and the time each takes. */
@@ -43,15 +45,15 @@ final class WaterUse {
 
     private static FigureSet drain(Estimate systemLitres, JobScope scope, Estimate drained) {
         Estimate share = scope.drainedShare();
-        String let = share.low() == 1 ? "all of the water is let out: " + FigureFormat.range(drained, "litres")
-                : Readings.sum("%s x a share of %s, by how high up the place is = %s", FigureFormat.range(systemLitres, "litres"),
-                        FigureFormat.range(share, ""), FigureFormat.range(drained, "litres"));
+        String let = share.low() == 1 ? "all of the water is let out: " + EstimateFormat.range(drained, "litres")
+                : Decimals.sum("%s x a share of %s, by how high up the place is = %s", EstimateFormat.range(systemLitres, "litres"),
+                        EstimateFormat.range(share, ""), EstimateFormat.range(drained, "litres"));
         Estimate minutes = drained.over(DRAIN_LITRES_PER_MINUTE);
         String source = "content of the system" + (share.low() == 1 ? "" : "; the share let out common practice, no source");
         return FigureSet.of(new Figure("drain-litres", "Water to let out of the system", drained, "litres", List.of(let), source),
-                new Figure("drain-minutes", "Time to drain", minutes, "minutes", List.of(Readings.sum("%s / %s = %s",
-                        FigureFormat.range(drained, "litres"), FigureFormat.range(DRAIN_LITRES_PER_MINUTE, "litres a minute"),
-                        FigureFormat.range(minutes, "minutes"))),
+                new Figure("drain-minutes", "Time to drain", minutes, "minutes", List.of(Decimals.sum("%s / %s = %s",
+                        EstimateFormat.range(drained, "litres"), EstimateFormat.range(DRAIN_LITRES_PER_MINUTE, "litres a minute"),
+                        EstimateFormat.range(minutes, "minutes"))),
                         "a hose on a drain cock: common practice, no source"));
     }
 
@@ -76,9 +78,9 @@ final class WaterUse {
         Estimate percent = percentOfMains(house);
         Estimate turnovers = turnovers(house);
         List<String> sums = new ArrayList<>();
-        sums.add(Readings.sum("from %s of the main's reading to within 10 percent of it: ln((%s - 100) / 10) = %s",
-                FigureFormat.range(percent, "percent"), percent.likely(), FigureFormat.range(turnovers, "turnovers")));
-        sums.add(Readings.sum("%s x %s = %s", FigureFormat.range(content, "litres"), turnovers.likely(), FigureFormat.range(litres, "litres")));
+        sums.add(Decimals.sum("from %s of the main's reading to within 10 percent of it: ln((%s - 100) / 10) = %s",
+                EstimateFormat.range(percent, "percent"), percent.likely(), EstimateFormat.range(turnovers, "turnovers")));
+        sums.add(Decimals.sum("%s x %s = %s", EstimateFormat.range(content, "litres"), turnovers.likely(), EstimateFormat.range(litres, "litres")));
         FigureSet part = FigureSet.of(new Figure("rinse-litres", "Water to rinse the circuit", litres, "litres", sums, "well-mixed dilution; "
                 + "within 10 percent of the main: tds-rinse-limit; the reading with cleaner in it common practice, no source"));
         return house.supplyRuns() ? part.and(FigureSet.of(timed(house, "rinse-minutes", "Time to rinse the circuit", litres,
@@ -87,34 +89,34 @@ final class WaterUse {
 
     private static FigureSet refill(House house, Estimate litres) {
         FigureSet part = FigureSet.of(new Figure("refill-litres", "Water to fill in again", litres, "litres",
-                List.of("as much as was let out: " + FigureFormat.range(litres, "litres")), "content of the system"));
+                List.of("as much as was let out: " + EstimateFormat.range(litres, "litres")), "content of the system"));
         if (!house.supplyRuns()) {
             return part;
         }
         Estimate flow = house.supply().value().times(FILLING_SHARE);
         return part.and(FigureSet.of(timed(house, "refill-minutes", "Time to refill", litres, flow, "supply " + house.supply().shown()
-                + ", of which a loop or float valve passes " + FigureFormat.range(FILLING_SHARE, ""))));
+                + ", of which a loop or float valve passes " + EstimateFormat.range(FILLING_SHARE, ""))));
     }
 
     private static Figure timed(House house, String id, String title, Estimate litres, Estimate flow, String by) {
         Estimate minutes = litres.over(flow);
-        return new Figure(id, title, minutes, "minutes", List.of(by, Readings.sum("%s / %s = %s", FigureFormat.range(litres, "litres"),
-                FigureFormat.range(flow, "litres a minute"), FigureFormat.range(minutes, "minutes"))), house.supply().isRead()
+        return new Figure(id, title, minutes, "minutes", List.of(by, Decimals.sum("%s / %s = %s", EstimateFormat.range(litres, "litres"),
+                EstimateFormat.range(flow, "litres a minute"), EstimateFormat.range(minutes, "minutes"))), house.supply().isRead()
                 ? "the supply as measured" : "a usual supply: common practice, no source");
     }
 
     private static FigureSet totals(Optional<Estimate> dumps, Optional<Estimate> rinse, Estimate drained) {
         List<String> sums = new ArrayList<>();
-        dumps.ifPresent(d -> sums.add("dumps " + FigureFormat.range(d, "litres")));
-        rinse.ifPresent(r -> sums.add("rinsing " + FigureFormat.range(r, "litres")));
+        dumps.ifPresent(d -> sums.add("dumps " + EstimateFormat.range(d, "litres")));
+        rinse.ifPresent(r -> sums.add("rinsing " + EstimateFormat.range(r, "litres")));
         Estimate through = dumps.orElse(Estimate.NOTHING).plus(rinse.orElse(Estimate.NOTHING));
         Estimate all = through.plus(drained);
         List<String> drawn = new ArrayList<>(sums);
-        drawn.add("refill " + FigureFormat.range(drained, "litres"));
-        drawn.add("together " + FigureFormat.range(all, "litres"));
+        drawn.add("refill " + EstimateFormat.range(drained, "litres"));
+        drawn.add("together " + EstimateFormat.range(all, "litres"));
         List<String> gone = new ArrayList<>(sums);
-        gone.add("let out " + FigureFormat.range(drained, "litres"));
-        gone.add("together " + FigureFormat.range(all, "litres"));
+        gone.add("let out " + EstimateFormat.range(drained, "litres"));
+        gone.add("together " + EstimateFormat.range(all, "litres"));
         return FigureSet.of(new Figure("water-litres", "Water drawn from the main", all, "litres", drawn, "sum of the parts"),
                 new Figure("waste-litres", "Water to the foul drain", all, "litres", gone, "sum of the parts"));
     }

@@ -213,7 +213,7 @@ class BalancingTest {
     /** The largest radiator next to the smallest, in the thinnest and the thickest liquid, still has a lockshield setting. */
     @Test
     void theFarthestValidValuesHaveASetting() {
-        for (Fluid fluid : List.of(new Fluid(500, 1e-6, 2000), new Fluid(1500, 1e-6, 5000))) {
+        for (Fluid fluid : List.of(new Fluid(900, 1e-6, 3000), new Fluid(1200, 1e-6, 4500))) {
             for (double drop : new double[] {5, 30}) {
                 Plan plan = Balancing.plan(List.of(piped("index", 1, 1e6), piped("level", 50_000, 1e6 - 1),
                         piped("near", 1, 0)), drop, UNKNOWN, fluid);

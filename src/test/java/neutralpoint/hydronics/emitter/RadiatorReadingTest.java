@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.LongStream;
 import neutralpoint.hydronics.emitter.RadiatorReading.RadiatorState;
-import neutralpoint.hydronics.water.HeatCarried;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,7 +70,6 @@ class RadiatorReadingTest {
         assertThat(reading.state()).isEqualTo(state);
         assertThat(reading.tailDropKelvin()).isEmpty();
         assertThat(reading.blockedShare()).isEmpty();
-        assertThat(reading.flowShareLost(11)).isEmpty();
     }
 
     @Test
@@ -109,41 +107,6 @@ class RadiatorReadingTest {
         assertThat(RadiatorReading.of(35, 25, 36, 30, 20).blockedShare()).as("return 10 K over the room").isPresent();
         assertThat(RadiatorReading.of(60, 40, 50, 62, 20).blockedShare()).as("running backwards").isEmpty();
         assertThat(new RadiatorReading(70, 40, OptionalDouble.of(72), UNREAD, 20).blockedShare()).isEmpty();
-    }
-
-    @Test
-    void flowShareLostByHand() {
-        // Flow 75, return 45, room 20: mean 40 K over the room; in health 75/65, 50 K. Output (40/50)^1.3 = 0.74819,
-        // flow 0.74819 x 10/30 = 0.24940 of what it was: 0.75060 is lost.
-        assertThat(RadiatorReading.of(74, 46, 75, 45, 20).flowShareLost(10).orElseThrow())
-                .isCloseTo(0.7506, within(0.0001));
-        assertThat(RadiatorReading.of(74, 66, 75, 65, 20).flowShareLost(10).orElseThrow()).isCloseTo(0, within(1e-12));
-        assertThat(RadiatorReading.of(74, 70, 75, 70, 20).flowShareLost(10)).hasValue(0);
-    }
-
-    @Test
-    void flowShareLostAgreesWithTheHeatBalance() {
-        double healthy = HeatCarried.flowLitresPerMinute(1000, 10);
-        for (double lost : new double[] {0.1, 0.3, 0.5, 0.7}) {
-            double ret = HeatOutput.returnCelsius(1000, 1.3, 75, 20, healthy * (1 - lost));
-            assertThat(RadiatorReading.of(75, ret, 75, ret, 20).flowShareLost(10).orElseThrow()).as("lost %s", lost)
-                    .isCloseTo(lost, within(0.03));
-        }
-    }
-
-    @Test
-    void flowShareLostIsNotGuessedWhereNoHeatFlows() {
-        assertThat(RadiatorReading.of(60, 60, 60, 60, 20).flowShareLost(10)).as("no drop").isEmpty();
-        assertThat(RadiatorReading.of(60, 60, 60, 61, 20).flowShareLost(10)).as("backwards").isEmpty();
-        assertThat(RadiatorReading.of(24, 20, 24, 16, 20).flowShareLost(4)).as("mean at the room's").isEmpty();
-        assertThat(RadiatorReading.of(24, 20, 24, 20, 20).flowShareLost(8)).as("nor in health").isEmpty();
-        assertThat(RadiatorReading.of(24, 20, 24, 16.1, 20).flowShareLost(4)).isPresent();
-        assertThat(RadiatorReading.of(24, 20, 24, 20, 20).flowShareLost(7.9)).isPresent();
-        RadiatorReading reading = RadiatorReading.of(70, 60, 70, 60, 20);
-        assertThatIllegalArgumentException().isThrownBy(() -> reading.flowShareLost(0.9))
-                .withMessage("The healthy drop in kelvin is 0.9; it must lie between 1.0 and 40.0.");
-        assertThatIllegalArgumentException().isThrownBy(() -> reading.flowShareLost(40.1));
-        assertThatNoException().isThrownBy(() -> reading.flowShareLost(1));
     }
 
     @Test
@@ -190,7 +153,6 @@ class RadiatorReadingTest {
             double base = room + random.nextDouble() * (Math.max(flowTail, returnTail) - room);
             RadiatorReading reading = RadiatorReading.of(top, base, flowTail, returnTail, room);
             assertThat(reading.state()).as("seed %d", seed).isNotNull();
-            reading.flowShareLost(11).ifPresent(s -> assertThat(s).as("seed %d", seed).isBetween(0.0, 1.0));
             reading.blockedShare().ifPresent(share -> {
                 double colder = RadiatorReading.of(top, base - 0.01, flowTail, returnTail, room).blockedShare()
                         .orElseThrow();

@@ -41,7 +41,7 @@ public class WaterContentTest {
                             .isCloseTo(expected.get("litre_per_m").asDouble(), Percentage.withPercentage(6));
                 })
                 .check("RADV-22-500", (in, expected) -> {
-                    assertThat(RadiatorType.TYPE_22.litresPerMetre(500).contains(expected.asDouble())).isTrue();
+                    assertThat(RadiatorType.TYPE_22.litresPerMetre(500).overlaps(Estimate.exactly(expected.asDouble()))).isTrue();
                     assertThat(RadiatorType.TYPE_22.exponent()).isCloseTo(1.334, within(0.06));
                 })
                 .check("RADV-22-600", (in, expected) -> {
@@ -70,9 +70,6 @@ public class WaterContentTest {
                             .isCloseTo(expected.get("watt_per_m").asDouble(), Percentage.withPercentage(1));
                     assertThat(type.exponent()).isCloseTo(expected.get("exponent").asDouble(), within(0.06));
                 })
-                .check("VOL-01", (in, expected) -> assertThat(ContentRule
-                        .byPanels(in.get("single").asInt() + 2 * in.get("double").asInt()).litres().likely())
-                        .isEqualTo(expected.asDouble()))
                 .check("VOL-02", (in, expected) -> assertThat(ContentRule
                         .byRadiators(in.get("radiators").asInt()).litres().likely()).isEqualTo(expected.asDouble()))
                 .tests();
@@ -104,16 +101,16 @@ public class WaterContentTest {
     /** Figures held from memory, at 600 mm: 0.9 L a section at 46 mm is 19.6 L/m for three columns of steel. */
     @Test
     void columnsHoldSeveralTimesAPanel() {
-        assertThat(RadiatorType.COLUMN_3.litresPerMetre(600).contains(0.9 / 0.046)).isTrue();
+        assertThat(RadiatorType.COLUMN_3.litresPerMetre(600).overlaps(Estimate.exactly(0.9 / 0.046))).isTrue();
         // Cast iron, two columns, 588 mm high: 1.45 L a section 93 mm long (from memory).
-        assertThat(RadiatorType.COLUMN_2.litresPerMetre(588).contains(1.45 / 0.093)).isTrue();
+        assertThat(RadiatorType.COLUMN_2.litresPerMetre(588).overlaps(Estimate.exactly(1.45 / 0.093))).isTrue();
         // Cast iron, four columns, 660 mm high: 1.8 L a section 60 mm long (from memory).
-        assertThat(RadiatorType.COLUMN_4.litresPerMetre(660).contains(1.8 / 0.060)).isTrue();
+        assertThat(RadiatorType.COLUMN_4.litresPerMetre(660).overlaps(Estimate.exactly(1.8 / 0.060))).isTrue();
         assertThat(RadiatorType.COLUMN_2.litresPerMetre(600).likely())
                 .isGreaterThan(RadiatorType.TYPE_22.litresPerMetre(600).high());
         // A ladder rail 1200 high and 500 wide: some 5 L and 550 W (from memory).
-        assertThat(WaterContent.radiatorLitres(RadiatorType.TOWEL_RAIL, 1200, 500).contains(5)).isTrue();
-        assertThat(WaterContent.radiatorWattsAt50Kelvin(RadiatorType.TOWEL_RAIL, 1200, 500).contains(550)).isTrue();
+        assertThat(WaterContent.radiatorLitres(RadiatorType.TOWEL_RAIL, 1200, 500).overlaps(Estimate.exactly(5))).isTrue();
+        assertThat(WaterContent.radiatorWattsAt50Kelvin(RadiatorType.TOWEL_RAIL, 1200, 500).overlaps(Estimate.exactly(550))).isTrue();
     }
 
     @Test
@@ -194,22 +191,8 @@ public class WaterContentTest {
     @Test
     void aCoilIsSomeMetresOfTube() {
         // 8 m of 28 mm tube: 8 x 0.539 = 4.3 L; 7 m of 22 mm: 7 x 0.3205 = 2.2 L.
-        assertThat(WaterContent.CYLINDER_COIL_LITRES.contains(8 * Tube.copper(28, 0.9).litresPerMetre())).isTrue();
-        assertThat(WaterContent.CYLINDER_COIL_LITRES.contains(7 * Tube.copper(22, 0.9).litresPerMetre())).isTrue();
-    }
-
-    @Test
-    void aSmallLoftCisternHoldsABucketful() {
-        // 400 mm by 300 mm with 100 mm of water: 0.4 x 0.3 x 0.1 m3 = 12 L.
-        assertThat(WaterContent.cisternLitres(400, 300, 100)).isCloseTo(12, within(1e-9));
-        assertThat(WaterContent.cisternLitres(100, 100, 0)).isZero();
-        assertThat(WaterContent.cisternLitres(3000, 3000, 2000)).isCloseTo(18_000, within(1e-6));
-        assertThatIllegalArgumentException().isThrownBy(() -> WaterContent.cisternLitres(99, 300, 100))
-                .withMessageContaining("length");
-        assertThatIllegalArgumentException().isThrownBy(() -> WaterContent.cisternLitres(400, 3001, 100))
-                .withMessageContaining("width");
-        assertThatIllegalArgumentException().isThrownBy(() -> WaterContent.cisternLitres(400, 300, -1))
-                .withMessageContaining("depth");
+        assertThat(WaterContent.CYLINDER_COIL_LITRES.overlaps(Estimate.exactly(8 * Tube.copper(28, 0.9).litresPerMetre()))).isTrue();
+        assertThat(WaterContent.CYLINDER_COIL_LITRES.overlaps(Estimate.exactly(7 * Tube.copper(22, 0.9).litresPerMetre()))).isTrue();
     }
 
     /** From memory of data plates. */

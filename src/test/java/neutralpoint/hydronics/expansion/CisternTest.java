@@ -3,7 +3,6 @@ package neutralpoint.hydronics.expansion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Random;
 import neutralpoint.hydronics.ArgumentRange;
 import org.junit.jupiter.api.Test;
 
@@ -17,18 +16,8 @@ class CisternTest {
      */
     @Test
     void aCisternSetTooHighSpillsWhenHot() {
-        double expansion = Cistern.expansionLitres(150, 0.0287);
+        double expansion = ThermalExpansion.litres(150, 0.0287);
         assertThat(expansion).isCloseTo(4.305, within(1e-9));
-        assertThat(Cistern.riseMillimetres(450, 300, expansion)).isCloseTo(31.889, within(0.001));
-        assertThat(Cistern.roomLitres(450, 300, 100)).isCloseTo(13.5, within(1e-9));
-        assertThat(Cistern.marginLitres(13.5, expansion)).isCloseTo(9.195, within(1e-9));
-        assertThat(Cistern.marginLitres(Cistern.roomLitres(450, 300, 20), expansion)).isCloseTo(-1.605, within(1e-9));
-    }
-
-    /** Drawing 2 litres from a drain cock must lower that cistern by 2/0.135 = 14.8 mm; if not, the feed is plugged. */
-    @Test
-    void waterDrawnOffLowersTheLevel() {
-        assertThat(Cistern.riseMillimetres(450, 300, -2)).isCloseTo(-14.815, within(0.001));
     }
 
     @Test
@@ -37,29 +26,9 @@ class CisternTest {
     }
 
     @Test
-    void theRoomIsJustTheVolumeThatRaisesTheLevelToTheOverflow() {
-        for (long seed = 0; seed < 200; seed++) {
-            Random random = new Random(seed);
-            double length = 200 + 800 * random.nextDouble();
-            double width = 200 + 800 * random.nextDouble();
-            double below = 400 * random.nextDouble();
-            assertThat(Cistern.riseMillimetres(length, width, Cistern.roomLitres(length, width, below))).as("seed %d", seed)
-                    .isCloseTo(below, within(1e-9));
-        }
-    }
-
-    @Test
     void argumentsOutsideTheirRangeAreRefused() {
-        ArgumentRange.closed("systemLitres", 1, 5000, x -> Cistern.expansionLitres(x, 0.03));
-        ArgumentRange.closed("expansionFraction", 0, 0.1, x -> Cistern.expansionLitres(100, x));
+        ArgumentRange.closed("systemLitres", 1, 5000, x -> ThermalExpansion.litres(x, 0.03));
+        ArgumentRange.closed("expansionFraction", 0, 0.1, x -> ThermalExpansion.litres(100, x));
         ArgumentRange.closed("systemLitres", 1, 5000, Cistern::usualAllowanceLitres);
-        ArgumentRange.closed("lengthMillimetres", 1, 5000, x -> Cistern.roomLitres(x, 300, 100));
-        ArgumentRange.closed("widthMillimetres", 1, 5000, x -> Cistern.roomLitres(450, x, 100));
-        ArgumentRange.closed("levelBelowOverflowMillimetres", 0, 2000, x -> Cistern.roomLitres(450, 300, x));
-        ArgumentRange.closed("roomLitres", 0, 50_000, x -> Cistern.marginLitres(x, 4));
-        ArgumentRange.closed("expansionLitres", 0, 500, x -> Cistern.marginLitres(10, x));
-        ArgumentRange.closed("litres", -500, 500, x -> Cistern.riseMillimetres(450, 300, x));
-        ArgumentRange.closed("lengthMillimetres", 1, 5000, x -> Cistern.riseMillimetres(x, 300, 1));
-        ArgumentRange.closed("widthMillimetres", 1, 5000, x -> Cistern.riseMillimetres(450, x, 1));
     }
 }

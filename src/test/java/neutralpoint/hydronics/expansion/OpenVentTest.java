@@ -20,18 +20,9 @@ class OpenVentTest {
                 .check("VENT-H", (in, expected) -> assertThat(
                         OpenVent.requiredVentHeightMetres(in.get("H_m").asDouble()))
                         .isCloseTo(expected.asDouble(), within(1e-12)))
-                .check("OV-01", (in, expected) -> {
-                    assertThat(OpenVent.teesCloseEnough(expected.asDouble())).isTrue();
-                    assertThat(OpenVent.teesCloseEnough(expected.asDouble() + 0.001)).isFalse();
-                })
                 .check("OV-03", (in, expected) -> assertThat(OpenVent.SMALLEST_CISTERN_HEIGHT_FULLY_PUMPED_METRES)
                         .isEqualTo(expected.asDouble()))
-                .check("OV-04", (in, expected) -> assertThat(
-                        OpenVent.smallestCisternHeightMetres(in.get("pump_head_m").asDouble()))
-                        .isEqualTo(expected.asDouble()))
                 .check("OV-05", (in, expected) -> assertThat(Cistern.usualAllowanceLitres(100)).isEqualTo(expected.asDouble()))
-                .check("OV-13", (in, expected) -> assertThat(VesselSizing.vesselFactor(3, 1) * in.get("system_L").asDouble())
-                        .isCloseTo(expected.asDouble(), within(0.1 * expected.asDouble())))
                 .tests();
     }
 
@@ -75,17 +66,6 @@ class OpenVentTest {
         assertThat(OpenVent.requiredVentHeightMetres(5, -0.2)).isCloseTo(0.35, within(1e-12));
     }
 
-    /**
-     * A radiator 2.0 m under the cistern, a pump of 5 m. On the discharge side, half of the resistance before the feed:
-     * 2 + 2.5 = 4.5 m. On the suction side the same share leaves 2 - 2.5 = -0.5 m, and a weeping valve draws air.
-     */
-    @Test
-    void theFeedsPlaceDecidesWhetherARadiatorIsUnderPressureOrSuction() {
-        assertThat(OpenVent.pressureAtMetres(2, 5, 0.5)).isCloseTo(4.5, within(1e-12));
-        assertThat(OpenVent.pressureAtMetres(2, 5, -0.5)).isCloseTo(-0.5, within(1e-12));
-        assertThat(OpenVent.pressureAtMetres(2, 5, 0)).as("at the neutral point").isEqualTo(2);
-    }
-
     /** Under 2.5 m of head, about 1.25 bar absolute, water boils near 106 °C; at 94 °C it is 12 K from it. */
     @Test
     void boilingMarginIsWhatIsLeft() {
@@ -106,8 +86,6 @@ class OpenVentTest {
             assertThat(OpenVent.riseAtVentMetres(more, share)).as("seed %d", seed).isGreaterThanOrEqualTo(rise);
             assertThat(OpenVent.riseAtVentMetres(head, larger)).as("seed %d", seed).isGreaterThanOrEqualTo(rise);
             assertThat(OpenVent.riseAtVentMetres(head, -share)).as("seed %d", seed).isEqualTo(-rise);
-            assertThat(OpenVent.pressureAtMetres(1, head, share) - 1)
-                    .as("the vent feels the pressure at its tee, seed %d", seed).isCloseTo(rise, within(1e-12));
         }
     }
 
@@ -121,11 +99,6 @@ class OpenVentTest {
         ArgumentRange.closed("riseMetres", -20, 20, x -> OpenVent.marginBeforeDrawingAirMetres(1, x));
         ArgumentRange.closed("heightOfWaterAboveBoilerMetres", 0, 50, OpenVent::requiredVentHeightMetres);
         ArgumentRange.closed("riseMetres", -20, 20, x -> OpenVent.requiredVentHeightMetres(5, x));
-        ArgumentRange.closed("staticHeadMetres", -50, 50, x -> OpenVent.pressureAtMetres(x, 5, 0));
-        ArgumentRange.closed("pumpHeadMetres", 0, 20, x -> OpenVent.pressureAtMetres(1, x, 0));
-        ArgumentRange.closed("shareFromNeutralPoint", -1, 1, x -> OpenVent.pressureAtMetres(1, 5, x));
-        ArgumentRange.closed("pumpHeadMetres", 0, 20, OpenVent::smallestCisternHeightMetres);
-        ArgumentRange.closed("distanceMillimetres", 0, 100_000, x -> OpenVent.teesCloseEnough(x) ? 1 : 0);
         ArgumentRange.closed("boilingPointCelsius", 0, 200, x -> OpenVent.boilingMarginKelvin(x, 80));
         ArgumentRange.closed("exchangerCelsius", 0, 200, x -> OpenVent.boilingMarginKelvin(100, x));
     }

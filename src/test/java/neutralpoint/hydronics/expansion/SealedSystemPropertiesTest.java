@@ -22,10 +22,7 @@ class SealedSystemPropertiesTest {
                 var charge = h.vessel.preChargeBar() <= h.fillBar
                         ? SealedSystem.preChargeThatExplainsBar(h.vessel.litres(), h.fillBar, bar, h.systemLitres, h.expansion)
                         : SealedSystem.highChargeThatExplainsBar(h.vessel.litres(), h.fillBar, bar, h.systemLitres, h.expansion);
-                var litres = SealedSystem.vesselLitresThatExplain(h.vessel.preChargeBar(), h.fillBar, bar, h.systemLitres,
-                        h.expansion);
                 assertThat(charge.orElseThrow()).as("charge, seed %d", seed).isCloseTo(h.vessel.preChargeBar(), within(1e-8));
-                assertThat(litres.orElseThrow()).as("litres, seed %d", seed).isCloseTo(h.vessel.litres(), within(1e-7));
             }
         }
         assertThat(charged).as("houses with a hot pressure").isGreaterThan(500);

@@ -99,9 +99,9 @@ class CircuitTest {
         ArgumentRange.limits("dropKelvin", 1, 60, drop -> new Circuit(LOUNGE, drop, SMOOTH, WATER));
         ArgumentRange.limits("roughnessMillimetres", 0, 13.6 / 20,
                 rough -> new Circuit(Leg.toTee("boiler", 1, 20.2, 0, LOUNGE), 11, rough, WATER));
-        ArgumentRange.limits("densityKgPerCubicMetre", 500, 1500, rho -> new Fluid(rho, 1e-6, 4190));
+        ArgumentRange.limits("densityKgPerCubicMetre", 900, 1200, rho -> new Fluid(rho, 1e-6, 4190));
         ArgumentRange.limits("kinematicViscositySquareMetresPerSecond", 1e-7, 1e-4, nu -> new Fluid(1000, nu, 4190));
-        ArgumentRange.limits("specificHeatJoulesPerKgKelvin", 2000, 5000, heat -> new Fluid(1000, 1e-6, heat));
+        ArgumentRange.limits("specificHeatJoulesPerKgKelvin", 3000, 4500, heat -> new Fluid(1000, 1e-6, heat));
         ArgumentRange.limits("watts", 0, 1e6, watts -> WATER.flowLitresPerMinute(watts, 10));
         ArgumentRange.limits("dropKelvin", 1, 60, drop -> WATER.flowLitresPerMinute(1000, drop));
     }

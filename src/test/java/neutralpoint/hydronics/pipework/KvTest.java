@@ -64,7 +64,7 @@ class KvTest {
         ArgumentRange.limits("kv", 1e-6, 10_000, kv -> Kv.flowCubicMetresPerHour(kv, 1, 1000));
         ArgumentRange.limits("kv", 1e-6, 10_000, kv -> Kv.inSeries(1, kv));
         ArgumentRange.limits("kv", 1e-6, 10_000, kv -> Kv.inParallel(1, kv));
-        ArgumentRange.limits("densityKgPerCubicMetre", 500, 1500, density -> Kv.kv(1, 1, density));
+        ArgumentRange.limits("densityKgPerCubicMetre", 900, 1200, density -> Kv.kv(1, 1, density));
         assertThatIllegalArgumentException().isThrownBy(Kv::inSeries).withMessageContaining("the number of valves is 0.0");
         assertThatIllegalArgumentException().isThrownBy(Kv::inParallel).withMessageContaining("the number of valves is 0.0");
     }
