@@ -34,12 +34,13 @@ import neutralpoint.rulebase.fact.Evidence;
  * @param supports    what was found that speaks for it, strongest first
  * @param against     what speaks against it, strongest first
  * @param unexplained strong signs that it does not account for
- * @param look        the look most likely to refute it
+ * @param look        the look most likely to refute it, or to bring in a course that is not the one recommended
  */
 public record Challenge(String title, String stands, boolean isTheVerdict, List<String> refusals, List<WeighedEvidence> supports, List<WeighedEvidence> against,
         List<Unexplained> unexplained, Optional<RefutingLook> look) {
 
     private static final int MOST_NAMED = 8;
+    private static final double AS_GOOD_AS_RULED_OUT = 0.02;
 
     /**
      * A look, the answer that would refute the claim, and what would become of it.
@@ -127,8 +128,9 @@ public record Challenge(String title, String stands, boolean isTheVerdict, List<
         String stands = answered.isEmpty() ? "nothing found speaks for a cause that it answers"
                 : "it answers " + answered.stream().limit(3).map(c -> c.cause().title() + " (" + chance(c) + ")")
                         .reduce((a, b) -> a + ", " + b).orElseThrow();
-        Optional<RefutingLook> look = questions.rank(now, 8).stream().flatMap(q -> q.outcomes().stream()
-                .filter(o -> !o.course().equals(course)).limit(1)
+        boolean judgedSo = now.verdict().course().equals(course);
+        Optional<RefutingLook> look = questions.rank(now, MOST_NAMED).stream().flatMap(q -> q.outcomes().stream()
+                .filter(o -> o.course().equals(course) != judgedSo).limit(1)
                 .map(o -> new RefutingLook(q.finding(), o.answer(), "the course would be: " + o.course().title()))).findFirst();
         return new Challenge(course.title(), stands, now.verdict().course().equals(course), refusals, answered.stream().flatMap(c -> c.evidence().stream().filter(WeighedEvidence::isFor).limit(2)).toList(),
                 answered.stream().flatMap(c -> c.evidence().stream().filter(e -> !e.isFor()).limit(1)).toList(),
@@ -142,6 +144,9 @@ public record Challenge(String title, String stands, boolean isTheVerdict, List<
         List<Found> found = new ArrayList<>();
         try (WhatIf whatIf = assessor.whatIf(now.job())) {
             double before = certainty.applyAsDouble(whatIf.of(now.job()));
+            if (before < AS_GOOD_AS_RULED_OUT) {
+                return Optional.empty();
+            }
             for (Finding f : open) {
                 if (!assessor.movedBy(f.id()).contains(claim)) {
                     continue;

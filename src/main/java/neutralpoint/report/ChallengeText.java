@@ -43,12 +43,12 @@ public final class ChallengeText {
             heading("What it leaves unexplained");
             c.unexplained().forEach(u -> line("- " + u.rule().says(), "  "));
         }
-        heading("What would show it wrong");
+        heading("The look that would tell");
         c.look().ifPresentOrElse(l -> {
             line(l.finding().ask(), "");
             line(l.finding().how(), "");
             line("If \"" + l.answer().say() + "\": " + l.after() + ".", "");
-        }, () -> line("No look that is left would lower it.", ""));
+        }, () -> line("None is left that would change it.", ""));
     }
 
     private void signs(String title, List<WeighedEvidence> signs, String none) {
