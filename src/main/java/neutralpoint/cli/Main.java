@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 @Command(name = "neutralpoint", mixinStandardHelpOptions = true, version = "neutralpoint 0.1.0",
         description = "Triage of a wet central heating call-out.",
         footer = "Exit codes: 0 judged, 1 judged with a stop, 2 bad input.",
-        subcommands = {AssessCommand.class, ArrangementCommand.class, WorkPlanCommand.class, CatalogueCommand.class, CalloutCommand.class, RulesCommand.class, RehearseCommand.class})
+        subcommands = {AssessCommand.class, ArrangementCommand.class, ChallengeCommand.class, WorkPlanCommand.class, CatalogueCommand.class, CalloutCommand.class, RulesCommand.class, RehearseCommand.class})
 public final class Main implements Runnable {
 
     public static void main(String[] args) {

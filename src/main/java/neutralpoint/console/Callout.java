@@ -29,10 +29,10 @@ import neutralpoint.rulebase.Assessor;
 /** One call-out at the keyboard, from the first question to the verdict; saved after every answer. */
 public final class Callout {
     private static final List<String> COMMANDS = List.of("how", "why", "standing", "reasons", "back", "change", "ask",
-            "unchecked", "suppose", "radiators", "gauge", "sums", "arrangement", "workplan", "cautions", "verdict", "save", "leave",
+            "unchecked", "suppose", "challenge", "radiators", "gauge", "sums", "arrangement", "workplan", "cautions", "verdict", "save", "leave",
             "help", EmergencyDialogue.WORD);
     /** Commands that may be followed by more words. */
-    private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "save");
+    private static final Set<String> WITH_WORDS = Set.of("change", "ask", "suppose", "challenge", "save");
     private static final int LONG_LIST = 8;
     private static final String ANSWER = "answer";
     private static final int WORTH_ASKING = 3;
@@ -184,6 +184,7 @@ public final class Callout {
                 case "how" -> telling.how(finding);
                 case "why" -> telling.why(finding, answer -> assess(job.with(finding.id(), answer)));
                 case "suppose" -> suppose(finding, rest);
+                case "challenge" -> telling.challenge(assess(job), rest, engine.get().assessor());
                 case "unchecked" -> answer(finding, Answer.NOT_CHECKED);
                 default -> answer(finding, typed);
             }

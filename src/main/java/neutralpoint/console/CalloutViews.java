@@ -7,10 +7,12 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.Option;
 import neutralpoint.consult.ArrangementQuestionChooser;
+import neutralpoint.consult.Challenge;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.report.ArrangementSheet;
 import neutralpoint.report.CautionView;
+import neutralpoint.report.ChallengeText;
 import neutralpoint.report.StopLines;
 import neutralpoint.report.WorkPlanText;
 import neutralpoint.rulebase.Assessment;
@@ -87,7 +89,7 @@ final class CalloutViews {
 
     private static String lead(Assessment a) {
         return a.verdict().course().title() + a.verdict().chief().map(c -> ", for " + c.cause().title()
-                + " (" + Math.round(c.probability() * 100) + " in 100).").orElse(".");
+                + " (" + c.inHundred() + " in 100).").orElse(".");
     }
 
     /** The causes worth showing, ranked, each with a bar. */
@@ -95,7 +97,7 @@ final class CalloutViews {
         screen.say("System: " + a.arrangement().inWords() + ".");
         for (Assessment.CauseStanding c : a.worthShowing(0.05).stream().limit(8).toList()) {
             String bar = "#".repeat((int) Math.round(c.probability() * 10));
-            screen.say(String.format("%3d in 100 %-10s %s (%s)", Math.round(c.probability() * 100), bar,
+            screen.say(String.format("%3d in 100 %-10s %s (%s)", c.inHundred(), bar,
                     c.cause().title(), c.status()));
         }
         screen.say("Course so far: " + a.verdict().course().title() + ".");
@@ -116,6 +118,7 @@ final class CalloutViews {
                 "reasons: how it got there", "back: the question before", "change NAME: an earlier answer",
                 "ask WORDS: another question than this",
                 "unchecked: leave this open", "suppose ANSWER: see what an answer would do, without giving it",
+                "challenge CAUSE: hold your own opinion against what was found",
                 "radiators: enter or import what was read on each radiator", "gauge: enter the pressure gauge over time",
                 "sums: the arithmetic behind what was worked out", "arrangement: the system drawn, and how its feed, vent or sealed side is handled",
                 "workplan: the work for this house, step by step", "cautions: all that must be minded, by when", "verdict: the verdict as it stands", "save NAME.json: keep the job now, under another name if you give one", "leave: keep the job and stop")
@@ -125,6 +128,15 @@ final class CalloutViews {
     /** The system drawn, its checks, and how an open and a sealed side are handled. */
     void arrangement(Assessment a, ArrangementQuestionChooser question) {
         screen.line(ArrangementSheet.of(a, catalogue, question.best(a), screen.width() - 1, !screen.colour()));
+    }
+
+    /** What is to be said to somebody who is sure of a cause, a system or a course. */
+    void challenge(Assessment a, String typed, Assessor assessor) {
+        if (typed.isBlank()) {
+            screen.say("Type \"challenge\" and what you say it is: a cause, a kind of system or a course.");
+        } else {
+            screen.line(ChallengeText.of(a, Challenge.of(a, Challenge.named(typed, catalogue), assessor, catalogue), screen.width() - 1).stripTrailing());
+        }
     }
 
     /** All that must be minded, by when. */

@@ -64,7 +64,7 @@ public final class AssessmentText {
             heading("What stands first");
         }
         a.worthShowing(0.1).stream().limit(6).forEach(c -> line(String.format("%3d %%  %s (%s)",
-                Math.round(c.probability() * 100), c.cause().title(), c.status()), "       "));
+                c.inHundred(), c.cause().title(), c.status()), "       "));
         if (!a.order().isEmpty()) {
             heading("Order of work");
             int n = 1;
@@ -100,7 +100,7 @@ public final class AssessmentText {
     }
 
     private static String chance(Assessment.CauseStanding c) {
-        return c.cause().title() + " (" + c.status() + ", " + Math.round(c.probability() * 100) + " in 100)";
+        return c.cause().title() + " (" + c.status() + ", " + c.inHundred() + " in 100)";
     }
 
     private void questions(Assessment a, List<NextQuestion> next) {

@@ -106,6 +106,11 @@ public record Assessment(Job job, Job known, List<Calculation> workedOut, List<S
             return cause.id();
         }
 
+        /** The chance in a hundred as it is shown: never none and never certain. */
+        public long inHundred() {
+            return Math.max(1, Math.min(99, Math.round(probability * 100)));
+        }
+
         /** True when something found speaks for it. */
         public boolean isSupported() {
             for (WeighedEvidence e : evidence) {

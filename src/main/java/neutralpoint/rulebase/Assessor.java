@@ -1,14 +1,18 @@
 package neutralpoint.rulebase;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Caution;
@@ -92,6 +96,20 @@ public final class Assessor {
     Outlook outlook(Job job, Session session) {
         Weighed judged = judge(job, session);
         return new Outlook(job, judged.system(), judged.causes(), judged.verdict().course());
+    }
+
+    /** What speaks for and against each kind of system, and what bars a course, in this job. */
+    public Grounds grounds(Job job) {
+        try (Session session = rules.open()) {
+            judge(job, session);
+            UnaryOperator<String> family = finding -> catalogue.finding(finding).family();
+            Map<String, List<WeighedEvidence>> arrangements = new TreeMap<>();
+            Ledger.each(catalogue.arrangements().values(), ArrangementKind::id, ArrangementKind::priorDecibans, evidence(session, "arrangement"),
+                    family, new HashMap<>()).forEach((kind, ledger) -> arrangements.put(kind.id(), ledger.entries()));
+            Map<String, List<String>> bars = new TreeMap<>();
+            session.all(BarsCourse.class).forEach(b -> bars.computeIfAbsent(b.fact().course(), c -> new ArrayList<>()).add(b.rule().because()));
+            return new Grounds(arrangements, bars);
+        }
     }
 
     /** For trying other answers to a job; to be closed. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * A strong sign that none of the causes to be worked on accounts for.
@@ -24,8 +25,17 @@ public record Unexplained(String finding, String value, RuleInfo rule, Assessmen
      * @param leading the cause that the course answers
      */
     static List<Unexplained> of(List<Assessment.CauseStanding> causes, Optional<Assessment.CauseStanding> leading) {
+        return by(causes, c -> c.isActive() || leading.map(c::equals).orElse(false));
+    }
+
+    /** The strong signs that would be left if this cause were all there is. */
+    public static List<Unexplained> by(List<Assessment.CauseStanding> causes, Assessment.CauseStanding only) {
+        return by(causes, only::equals);
+    }
+
+    private static List<Unexplained> by(List<Assessment.CauseStanding> causes, Predicate<Assessment.CauseStanding> taken) {
         Set<String> accountedFor = new HashSet<>();
-        causes.stream().filter(c -> c.isActive() || leading.map(c::equals).orElse(false))
+        causes.stream().filter(taken)
                 .forEach(c -> c.evidence().stream().filter(Unexplained::isAccounted).forEach(e -> accountedFor.add(e.finding())));
         Map<String, Unexplained> found = new LinkedHashMap<>();
         for (Assessment.CauseStanding c : causes) {
