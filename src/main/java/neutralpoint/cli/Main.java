@@ -7,7 +7,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /** The program's front door. */
-@Command(name = "neutralpoint", mixinStandardHelpOptions = true, version = "neutralpoint 0.1.0",
+@Command(name = "neutralpoint", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Triage of a wet central heating call-out.",
         footer = "Exit codes: 0 judged, 1 judged with a stop, 2 bad input.",
         subcommands = {AssessCommand.class, ArrangementCommand.class, WorkPlanCommand.class, CatalogueCommand.class, CalloutCommand.class, RulesCommand.class, RehearseCommand.class})
