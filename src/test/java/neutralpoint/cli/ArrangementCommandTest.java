@@ -20,6 +20,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The double-check before a valve is closed, as an engineer meets it. */
+@UsesStandardStreams
 class ArrangementCommandTest {
     private static final Path GOLDEN = Path.of("src/test/resources/sheets");
     private static final String GAS = "'heat-source': ['gas-boiler']";

@@ -8,6 +8,7 @@ import javax.xml.xpath.XPathFactory;
 import org.junit.jupiter.api.Test;
 
 /** {@link Version} says what the pom says. */
+@UsesStandardStreams
 class VersionTest {
 
     @Test

@@ -31,11 +31,13 @@ import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
 import org.commonmark.parser.Parser;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The method statement as an engineer reads it before the work. */
+@UsesStandardStreams
 class WorkPlanCommandTest {
     private static final String FLUSH_HOUSE = "cases/hawthorn-row.json";
 
@@ -47,6 +49,7 @@ class WorkPlanCommandTest {
     }
 
     /** Every house of the case studies, by the course recommended and by every method: as text, Markdown and JSON. */
+    @Tag("slow")
     @TestFactory
     Stream<DynamicTest> everyHousesPlanFitsThePageAndItsSchema() throws IOException {
         Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

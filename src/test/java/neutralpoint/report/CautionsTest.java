@@ -26,6 +26,7 @@ import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,7 +94,7 @@ class CautionsTest {
     @TestFactory
     Stream<DynamicTest> theFirstViewHoldsAStopsOwnAndAtMostTwoOthersAndCountsTheRest() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () -> {
-            Assessment a = Shared.ASSESSOR.assess(c.job());
+            Assessment a = Shared.assessed(c);
             String view = AssessmentText.of(a, List.of(), WIDE, CautionView.FROM_FILES);
             List<Caution> shown = a.cautions().stream().filter(x -> view.contains(x.text())).toList();
             List<Caution> others = shown.stream().filter(x -> !a.stopCautions().contains(x)).toList();
@@ -115,7 +116,7 @@ class CautionsTest {
     @TestFactory
     Stream<DynamicTest> jsonHasAllTheWorstFirst() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () -> {
-            Assessment a = Shared.ASSESSOR.assess(c.job());
+            Assessment a = Shared.assessed(c);
             @SuppressWarnings("unchecked")
             List<Map<String, Object>> json = (List<Map<String, Object>>) AssessmentJson.of(a, List.of()).get("cautions");
             assertThat(json).extracting(x -> x.get("id")).containsExactlyElementsOf(a.cautions().stream().map(Caution::id).toList());
@@ -148,6 +149,7 @@ class CautionsTest {
                         .noneMatch(c -> c.id().equals("machine-electricity")));
     }
 
+    @Tag("slow")
     @TestFactory
     Stream<DynamicTest> aPlanPrintsEachInFullOnce() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () -> {

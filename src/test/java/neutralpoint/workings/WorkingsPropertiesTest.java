@@ -21,16 +21,17 @@ import neutralpoint.job.JobFile;
 import neutralpoint.job.Radiator;
 import neutralpoint.job.Temperatures;
 import neutralpoint.property.RandomReadings;
+import neutralpoint.property.Tries;
 import org.junit.jupiter.api.Test;
 
 /** What holds of everything worked out from readings, whatever a job file may hold. */
 class WorkingsPropertiesTest {
-    private static final int TRIES = Integer.getInteger("neutralpoint.tries", 3000);
-    private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
+    private static final int TRIES = Tries.READINGS;
+    private static final long SEED = Tries.SEED;
     private static final int LONGEST_SENTENCE = 160;
 
     private static void everyJob(BiConsumer<Job, Random> holds) {
-        System.out.printf("%d random jobs from -Dneutralpoint.seed=%d%n", TRIES, SEED);
+        Tries.note("%d random jobs from -Dneutralpoint.seed=%d", TRIES, SEED);
         for (int number = 0; number < TRIES; number++) {
             long seed = SEED * 1_000_003 + number;
             Job job = RandomReadings.job(new Random(seed));
