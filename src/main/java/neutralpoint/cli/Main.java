@@ -3,6 +3,7 @@ package neutralpoint.cli;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Lookup;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -21,7 +22,7 @@ public final class Main implements Runnable {
         System.setOut(out);
         CommandLine line = new CommandLine(new Main());
         if (args.length > 0 && args[0].equals("rules")) {
-            RulesCommand.addSubcommands(line.getSubcommands().get("rules"));
+            RulesCommand.addSubcommands(Lookup.known(line.getSubcommands(), "rules"));
         }
         line.setExecutionExceptionHandler((e, command, parsed) -> {
             if (e instanceof BadInput) {
