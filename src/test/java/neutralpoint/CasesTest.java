@@ -30,6 +30,7 @@ import org.junit.jupiter.api.TestFactory;
  * published by others, encoded only from what each report says, its source in the file. Those that
  * do not come out right are listed with the reason, and the list must be exact: one that comes right
  * is taken off it.
+ * Holds {@link neutralpoint.rulebase.Assessor}, {@link neutralpoint.rulebase.Assessment}, {@link neutralpoint.rulebase.LeadingCause} and {@link neutralpoint.rulebase.CourseChoice}.
  */
 class CasesTest {
     private static final Map<String, Node> MISSES =

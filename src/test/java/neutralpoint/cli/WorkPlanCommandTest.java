@@ -1,5 +1,6 @@
 package neutralpoint.cli;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.networknt.schema.InputFormat;
@@ -36,7 +37,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The method statement as an engineer reads it before the work. */
+/**
+ * The method statement as an engineer reads it before the work.
+ * Holds {@link neutralpoint.workplan.WorkPlan} and {@link neutralpoint.workplan.SystemConversion}.
+ */
 @UsesStandardStreams
 class WorkPlanCommandTest {
     private static final String FLUSH_HOUSE = "cases/hawthorn-row.json";
@@ -81,8 +85,7 @@ class WorkPlanCommandTest {
     /** Never a flush with care: what must come first, and when a flush may be planned. */
     @Test
     void aSingleFeedCylinderIsRefusedAFlush() {
-        Job job = Shared.job("{\"findings\": {\"heating-filled-by\": \"shared-tank\", \"hot-water-made-by\": \"cylinder\", \"cylinder-style\": \"single-feed\", "
-                + "\"bleed-water\": \"black\", \"complaint\": [\"radiators-cold-at-base\"]}}");
+        Job job = aJob().with("heating-filled-by", "shared-tank").with("hot-water-made-by", "cylinder").with("cylinder-style", "single-feed").with("bleed-water", "black").with("complaint", "radiators-cold-at-base").job();
         for (String method : Shared.CATALOGUE.methods().keySet()) {
             WorkPlan p = plan(job, Optional.of(method));
             assertThat(p.method()).as(method).isEmpty();
@@ -95,7 +98,7 @@ class WorkPlanCommandTest {
     /** Nothing goes into water that may reach the taps, in the steps or in any list. */
     @Test
     void aSystemThatIsNotKnownIsNotDosed() {
-        WorkPlan p = plan(Shared.job("{\"findings\": {\"complaint\": [\"one-radiator-cold\"], \"trv-head-off\": \"pin-stays-down\"}}"), Optional.empty());
+        WorkPlan p = plan(aJob().with("complaint", "one-radiator-cold").with("trv-head-off", "pin-stays-down").job(), Optional.empty());
         assertThat(p.assessment().arrangement().status()).isEqualTo("unclear");
         assertThat(p.figures()).noneMatch(f -> f.id().startsWith("inhibitor"));
         assertThat(p.lists().restore()).noneMatch(l -> l.startsWith("Inhibitor in"));

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.TestFactory;
  * What holds of every call-out, tried on many made at random from the catalogue. A failure shows the
  * smallest call-out that still fails. Without a seed every run tries the same call-outs;
  * {@code -Dneutralpoint.seed=12345} tries others and {@code -Dneutralpoint.tries=1000000} more.
+ * Holds {@link neutralpoint.rulebase.WaterPaths}.
  */
 class AssessmentPropertiesTest {
     private static final int TRIES = Tries.CALLOUTS;

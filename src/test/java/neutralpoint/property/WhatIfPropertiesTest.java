@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 /**
  * A what-if tells the same as judging the changed call-out from scratch, whatever is changed: an answer
  * more, another answer, an answer taken back, one that some rule asks to be absent, one that is counted.
+ * Holds {@link neutralpoint.rulebase.WhatIf} and {@link neutralpoint.rulebase.Outlook}.
  */
 class WhatIfPropertiesTest {
     private static final int JOBS = Tries.WHAT_IFS;

@@ -1,5 +1,6 @@
 package neutralpoint.report;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -107,7 +108,7 @@ class CautionsTest {
 
     @Test
     void withNoStopNoneIsAStopsOwn() {
-        Assessment a = Shared.ASSESSOR.assess(Shared.job("{\"findings\": {\"occupants-need-warmth\": \"yes\", \"tank-warmth\": \"hot\", \"tank-rises-with-pump-off\": \"no\"}}"));
+        Assessment a = Shared.ASSESSOR.assess(aJob().with("occupants-need-warmth", "yes").with("tank-warmth", "hot").with("tank-rises-with-pump-off", "no").job());
         assertThat(a.stops()).isEmpty();
         assertThat(a.cautions()).extracting(Caution::id).contains("occupants-need-warmth", "plastic-tank-support");
         assertThat(a.stopCautions()).isEmpty();
