@@ -32,6 +32,12 @@ class CsvTest {
     }
 
     @Test
+    void aQuoteThatIsNeverClosedIsToldByTheLineItBeganOn() {
+        assertThatExceptionOfType(BadInput.class).isThrownBy(() -> Csv.read("survey.csv", "name,top\nhall,\"68\nden,5\n"))
+                .withMessageContaining("survey.csv").withMessageContaining("line 2");
+    }
+
+    @Test
     void whatIsWrittenReadsBack() {
         String text = Csv.write(List.of("name", "note"), List.of(List.of("hall", "cold, \"mostly\"")));
         assertThat(Csv.read("out.csv", text).rows().get(0).text("note")).isEqualTo("cold, \"mostly\"");
