@@ -46,8 +46,8 @@ class DocumentsTest {
     @Test
     void aFieldThatIsNotKnownIsRefusedWithTheNearest() {
         assertThatExceptionOfType(BadInput.class)
-                .isThrownBy(() -> Documents.json("job.json", "{\"jbo\": 1}", 1).asFields().only(java.util.Set.of("job", "house")))
-                .withMessageContaining("\"jbo\"").withMessageContaining("did you mean \"job\"?");
+                .isThrownBy(() -> Documents.json("job.json", "{\"hosue\": 1}", 1).asFields().only(java.util.Set.of("job", "house")))
+                .withMessageContaining("\"hosue\"").withMessageContaining("did you mean \"house\"?");
     }
 
     @Test

@@ -16,9 +16,13 @@ class VerdictTest {
     }
 
     @Test
-    void aComplaintAloneDecidesNothing() {
-        assertThat(certainty(Shared.ASSESSOR.assess(aJob().with("red-lines").with("complaint", "all-lukewarm").job())))
-                .isEqualTo(Certainty.UNDECIDED);
+    void whereMoreHasToBeSeenNothingIsDecidedAndWithoutADangerOnlyATestSettlesIt() {
+        List<Assessment> calm = Shared.allCases().stream().map(Shared::assessed).filter(a -> a.stops().isEmpty()).toList();
+        assertThat(calm).extracting(VerdictTest::certainty).contains(Certainty.values());
+        assertThat(calm).allSatisfy(a -> {
+            assertThat(certainty(a) == Certainty.UNDECIDED).isEqualTo(a.verdict().course().id().equals("look-further"));
+            assertThat(certainty(a) != Certainty.SETTLED || a.verdict().chief().orElseThrow().isSettled()).isTrue();
+        });
     }
 
     @Test

@@ -39,7 +39,7 @@ class SystemLitresTest {
         assertThat(s.litres().likely()).isCloseTo(32.5 + 14 + boiler, within(0.001));
         assertThat(s.litres().low()).isLessThan(32.5 * 0.85 + 8 + boiler + 0.001);
         assertThat(s.litres().high()).isGreaterThan(32.5 * 1.15 + 24 + boiler - 0.001);
-        assertThat(s.sums()).hasSize(13).first().asString().startsWith("radiator room 0: 3.25 litres");
+        assertThat(s.sums()).hasSize(13).first().asString().startsWith("radiator room 1: 3.25 litres");
     }
 
     @Test
