@@ -30,6 +30,7 @@ import org.junit.jupiter.api.TestFactory;
  * published by others, encoded only from what each report says, its source in the file. Those that
  * do not come out right are listed with the reason, and the list must be exact: one that comes right
  * is taken off it.
+ * Holds {@link neutralpoint.rulebase.Assessor}, {@link neutralpoint.rulebase.Assessment}, {@link neutralpoint.rulebase.LeadingCause} and {@link neutralpoint.rulebase.CourseChoice}.
  */
 class CasesTest {
     private static final Map<String, Node> MISSES =
@@ -38,7 +39,7 @@ class CasesTest {
     @TestFactory
     Stream<DynamicTest> eachComesOutRightOrIsAKnownMiss() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () -> {
-            Assessment a = Shared.ASSESSOR.assess(c.job());
+            Assessment a = Shared.assessed(c);
             int rank = c.rank(Ranking.own().causes().apply(a));
             boolean right = c.accepts(a) && (c.causes().isEmpty() || rank >= 1 && rank <= 3);
             assertThat(right).as("%s: course %s (wanted %s), true cause %s in place %d", c.id(), a.verdict().course().id(), c.courses(),
@@ -49,14 +50,14 @@ class CasesTest {
     @TestFactory
     Stream<DynamicTest> noneGetsUnsafeAdvice() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () ->
-                assertThat(c.isUnsafe(Shared.ASSESSOR.assess(c.job()))).isFalse()));
+                assertThat(c.isUnsafe(Shared.assessed(c))).isFalse()));
     }
 
     @TestFactory
     Stream<DynamicTest> whatACaseNamesIsSaid() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () -> {
             Node.Fields expected = Documents.readJson(c.file()).asFields().get("expected").asFields();
-            Assessment a = Shared.ASSESSOR.assess(c.job());
+            Assessment a = Shared.assessed(c);
             assertThat(a.cautions().stream().map(Caution::id)).containsAll(expected.texts("cautions"));
             assertThat(a.stops().stream().map(Assessment.StopFound::id)).containsAll(expected.texts("stops"));
         }));

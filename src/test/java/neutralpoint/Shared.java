@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import neutralpoint.authoring.CaseStudy;
 import neutralpoint.catalogue.Catalogue;
@@ -13,6 +15,7 @@ import neutralpoint.catalogue.JobCheck;
 import neutralpoint.document.Documents;
 import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
+import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
 import neutralpoint.rulebase.RuleBase;
 
@@ -43,7 +46,19 @@ public final class Shared {
 
     /** The case studies and the published reports. */
     public static List<CaseStudy> allCases() {
-        return CaseStudy.under(List.of(Path.of("cases"), Path.of("src/test/resources/published")), new JobCheck(CATALOGUE));
+        return Cases.ALL;
+    }
+
+    /** A case study judged, once for all tests. */
+    public static Assessment assessed(CaseStudy study) {
+        return Cases.ASSESSED.computeIfAbsent(study.file(), file -> ASSESSOR.assess(study.job()));
+    }
+
+    /** Read when first asked for. */
+    private static final class Cases {
+        static final List<CaseStudy> ALL =
+                CaseStudy.under(List.of(Path.of("cases"), Path.of("src/test/resources/published")), new JobCheck(CATALOGUE));
+        static final Map<Path, Assessment> ASSESSED = new ConcurrentHashMap<>();
     }
 
     /** Copies a folder with all it holds. */

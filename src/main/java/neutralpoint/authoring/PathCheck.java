@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Lookup;
 
 /** Holds the paths, states and parts that rules name against those there are. */
 final class PathCheck {
@@ -34,7 +35,7 @@ final class PathCheck {
             Matcher at = AT.matcher(constraint);
             while (at.find()) {
                 String path = at.group(1).equals("shut") ? "relief" : "waters";
-                ReferenceCheck.known(at.group(2), PARTS.get(path), "part of the path " + path, pattern.where());
+                ReferenceCheck.known(at.group(2), Lookup.known(PARTS, path), "part of the path " + path, pattern.where());
             }
         }
     }
@@ -45,13 +46,13 @@ final class PathCheck {
             throw new BadInput(c.where(), "\"" + rule.id() + "\" concludes about a path; such rules stand in paths/.");
         }
         String path = c.ids().isEmpty() ? "" : c.ids().get(0);
-        ReferenceCheck.known(path, SAYING.get(c.call()), "path for " + c.call(), c.where());
+        ReferenceCheck.known(path, Lookup.known(SAYING, c.call()), "path for " + c.call(), c.where());
         List<String> at = c.given("at");
-        at.forEach(part -> ReferenceCheck.known(part, PARTS.get(path), "part of the path " + path, c.where()));
+        at.forEach(part -> ReferenceCheck.known(part, Lookup.known(PARTS, path), "part of the path " + path, c.where()));
         boolean doubt = c.call().equals("WaterPath.doubtful");
         if (doubt != at.isEmpty()) {
             throw new BadInput(c.where(), doubt ? "\"" + rule.id() + "\" is a doubt and has no .at(…)."
-                    : "\"" + rule.id() + "\" needs .at(…), one of " + String.join(", ", PARTS.get(path).stream().sorted().toList()) + ".");
+                    : "\"" + rule.id() + "\" needs .at(…), one of " + String.join(", ", Lookup.known(PARTS, path).stream().sorted().toList()) + ".");
         }
         if (doubt && rule.note("look").isBlank()) {
             throw new BadInput(rule.where(), "the rule \"" + rule.id() + "\" needs a @look, the one look that settles the doubt.");

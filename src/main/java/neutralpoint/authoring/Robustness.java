@@ -1,6 +1,7 @@
 package neutralpoint.authoring;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Random;
 import java.util.Set;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.document.Lookup;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessor;
@@ -98,7 +100,7 @@ public final class Robustness {
 
     private static Strength moved(RuleInfo rule, Strength strength, Map<String, Integer> moves) {
         Strength[] grades = Strength.values();
-        return grades[Math.max(0, Math.min(grades.length - 1, strength.ordinal() + moves.get(rule.id())))];
+        return grades[Math.max(0, Math.min(grades.length - 1, Arrays.asList(grades).indexOf(strength) + Lookup.known(moves, rule.id())))];
     }
 
     private static List<String> courses(List<Score.JudgedCase> judged) {

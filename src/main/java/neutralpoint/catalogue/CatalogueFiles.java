@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Documents;
+import neutralpoint.document.Lookup;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 
@@ -146,23 +147,23 @@ public final class CatalogueFiles {
         Map<String, Danger> dangers = new LinkedHashMap<>();
         Map<String, WorkKind> workKinds = new LinkedHashMap<>();
         Map<String, Competence> competences = new LinkedHashMap<>();
-        sections.get("findings").forEach(f -> CatalogueReader.readAll(f, findings, CatalogueReader::finding));
-        sections.get("causes").forEach(f ->
+        Lookup.known(sections, "findings").forEach(f -> CatalogueReader.readAll(f, findings, CatalogueReader::finding));
+        Lookup.known(sections, "causes").forEach(f ->
                 CatalogueReader.readAll(f, causes, node -> CatalogueReader.cause(node, subjectOf(f))));
-        sections.get("arrangements").forEach(f -> CatalogueReader.readAll(f, arrangements, CatalogueReader::arrangement));
-        sections.get("courses").forEach(f -> CatalogueReader.readAll(f, courses, CatalogueReader::course));
-        sections.get("cautions").forEach(f -> CatalogueReader.readAll(f, cautions, CatalogueReader::caution));
-        sections.get("sources").forEach(f -> CatalogueReader.readAll(f, sources, CatalogueReader::source));
-        sections.get("methods").forEach(f -> CatalogueReader.readAll(f, methods, CatalogueReader::method));
-        sections.get("handling").forEach(f -> CatalogueReader.readAll(f, handlings, CatalogueReader::handling));
-        sections.get(CARES).forEach(f -> CatalogueReader.readAll(f, "for", cares, CatalogueReader::care));
-        sections.get(PLAN_LISTS).forEach(f -> CatalogueReader.readAll(f, planLines, CatalogueReader::planLine));
-        sections.get("closures").forEach(f -> CatalogueReader.readAll(f, closures, ClosureReader::closure));
-        sections.get("emergencies").forEach(f ->
+        Lookup.known(sections, "arrangements").forEach(f -> CatalogueReader.readAll(f, arrangements, CatalogueReader::arrangement));
+        Lookup.known(sections, "courses").forEach(f -> CatalogueReader.readAll(f, courses, CatalogueReader::course));
+        Lookup.known(sections, "cautions").forEach(f -> CatalogueReader.readAll(f, cautions, CatalogueReader::caution));
+        Lookup.known(sections, "sources").forEach(f -> CatalogueReader.readAll(f, sources, CatalogueReader::source));
+        Lookup.known(sections, "methods").forEach(f -> CatalogueReader.readAll(f, methods, CatalogueReader::method));
+        Lookup.known(sections, "handling").forEach(f -> CatalogueReader.readAll(f, handlings, CatalogueReader::handling));
+        Lookup.known(sections, CARES).forEach(f -> CatalogueReader.readAll(f, "for", cares, CatalogueReader::care));
+        Lookup.known(sections, PLAN_LISTS).forEach(f -> CatalogueReader.readAll(f, planLines, CatalogueReader::planLine));
+        Lookup.known(sections, "closures").forEach(f -> CatalogueReader.readAll(f, closures, ClosureReader::closure));
+        Lookup.known(sections, "emergencies").forEach(f ->
                 CatalogueReader.readAll(f, emergencies, node -> EmergencyReader.emergency(node, emergencies)));
-        sections.get("dangers").forEach(f -> CatalogueReader.readAll(f, dangers, node -> DangerReader.danger(node, emergencies)));
-        sections.get(WORK_KINDS).forEach(f -> CatalogueReader.readAll(f, workKinds, CatalogueReader::workKind));
-        sections.get("competences").forEach(f -> CatalogueReader.readAll(f, competences, CatalogueReader::competence));
+        Lookup.known(sections, "dangers").forEach(f -> CatalogueReader.readAll(f, dangers, node -> DangerReader.danger(node, emergencies)));
+        Lookup.known(sections, WORK_KINDS).forEach(f -> CatalogueReader.readAll(f, workKinds, CatalogueReader::workKind));
+        Lookup.known(sections, "competences").forEach(f -> CatalogueReader.readAll(f, competences, CatalogueReader::competence));
         return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares, planLines, closures,
                 dangers, workKinds, competences, emergencies);
     }
@@ -204,11 +205,11 @@ public final class CatalogueFiles {
                 List.of("found", "unless").forEach(name -> when.find(name).ifPresent(n -> When.checkNamed(n.asFields(), catalogue)));
             });
         }
-        sections.get(CARES).forEach(f -> ArrangementHandlingCheck.check(f.asItems(), catalogue));
+        Lookup.known(sections, CARES).forEach(f -> ArrangementHandlingCheck.check(f.asItems(), catalogue));
     }
 
     private static List<Node.Fields> entries(Map<String, List<Node>> sections, String section) {
-        return sections.get(section).stream().flatMap(f -> f.asItems().items().stream()).map(Node::asFields).toList();
+        return Lookup.known(sections, section).stream().flatMap(f -> f.asItems().items().stream()).map(Node::asFields).toList();
     }
 
     static void refer(Node.Fields f, String name, java.util.Collection<String> valid) {
@@ -234,7 +235,7 @@ public final class CatalogueFiles {
 
     private static void requireFinding(Node.Fields named, String id, Catalogue catalogue) {
         if (!catalogue.findings().containsKey(id)) {
-            throw new BadInput(named.names().get(id), "\"" + id + "\" is not a known finding"
+            throw new BadInput(Lookup.known(named.names(), id), "\"" + id + "\" is not a known finding"
                     + Nearest.hint(id, catalogue.findings().keySet()));
         }
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Lookup;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 
@@ -176,7 +177,12 @@ final class CatalogueReader {
     }
 
     private static int prior(Node.Fields f) {
-        return PRIORS.get(oneOf(f, "prior", PRIORS.keySet()));
+        return oneOf(f, "prior", PRIORS);
+    }
+
+    /** What the word stands for. */
+    static <T> T oneOf(Node.Fields f, String name, Map<String, T> meanings) {
+        return Lookup.known(meanings, oneOf(f, name, meanings.keySet()));
     }
 
     static String oneOf(Node.Fields f, String name, java.util.Collection<String> valid) {

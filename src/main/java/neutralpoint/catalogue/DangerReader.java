@@ -29,7 +29,7 @@ final class DangerReader {
                 now(f, emergencies), f.texts("never"),
                 f.text("who"), items(f, "clearing").stream().map(DangerReader::clearing).toList(),
                 f.texts("answers"), f.text("over"), f.texts("ask"),
-                new Danger.Heat(HEAT.get(CatalogueReader.oneOf(heat, "meanwhile", HEAT.keySet())), heat.texts("sources")),
+                new Danger.Heat(CatalogueReader.oneOf(heat, "meanwhile", HEAT), heat.texts("sources")),
                 f.texts("cautions"), f.findText("emergency"), f.text("source"), items(f, "ways").stream().map(DangerReader::way).toList());
     }
 

@@ -21,7 +21,7 @@ final class EmergencyReader {
     static Emergency emergency(Node node, Map<String, Emergency> before) {
         Node.Fields f = node.asFields().only(Set.of("id", "say", "words", "tells", SHUT, CALL, "reopen", "source"));
         return new Emergency(CatalogueReader.id(f), f.text("say"), f.texts("words"), f.get("tells").asItems().items().stream().map(EmergencyReader::tells).toList(), acts(f, SHUT, before),
-                acts(f, CALL, before), REOPEN.get(CatalogueReader.oneOf(f, "reopen", REOPEN.keySet())), f.text("source"));
+                acts(f, CALL, before), CatalogueReader.oneOf(f, "reopen", REOPEN), f.text("source"));
     }
 
     private static Emergency.Tells tells(Node node) {

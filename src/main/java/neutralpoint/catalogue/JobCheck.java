@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Decimals;
+import neutralpoint.document.Lookup;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 import neutralpoint.document.Where;
@@ -35,7 +36,7 @@ public final class JobCheck {
     public Job check(JobFile.UncheckedJob draft) {
         Map<String, Answer> answers = new LinkedHashMap<>();
         draft.findings().fields().forEach((id, node) -> {
-            Where where = draft.findings().names().get(id);
+            Where where = Lookup.known(draft.findings().names(), id);
             if (!catalogue.findings().containsKey(id)) {
                 throw new BadInput(where, "\"" + id + "\" is not a known finding"
                         + Nearest.hint(id, catalogue.findings().keySet()));

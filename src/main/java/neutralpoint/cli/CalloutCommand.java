@@ -3,6 +3,7 @@ package neutralpoint.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -68,7 +69,7 @@ final class CalloutCommand implements Callable<Integer> {
     /** A file name of today that is not taken yet. */
     private static Path unused() {
         for (int n = 1; ; n++) {
-            Path path = Path.of("callout-" + LocalDate.now() + (n == 1 ? "" : "-" + n) + ".json");
+            Path path = Path.of("callout-" + LocalDate.now(ZoneId.systemDefault()) + (n == 1 ? "" : "-" + n) + ".json");
             if (!Files.exists(path)) {
                 return path;
             }

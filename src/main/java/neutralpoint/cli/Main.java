@@ -3,11 +3,12 @@ package neutralpoint.cli;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import neutralpoint.document.BadInput;
+import neutralpoint.document.Lookup;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /** The program's front door. */
-@Command(name = "neutralpoint", mixinStandardHelpOptions = true, version = "neutralpoint 0.1.0",
+@Command(name = "neutralpoint", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Triage of a wet central heating call-out.",
         footer = "Exit codes: 0 judged, 1 judged with a stop, 2 bad input.",
         subcommands = {AssessCommand.class, ArrangementCommand.class, ChallengeCommand.class, WorkPlanCommand.class, CatalogueCommand.class, CalloutCommand.class, RulesCommand.class, RehearseCommand.class})
@@ -21,7 +22,7 @@ public final class Main implements Runnable {
         System.setOut(out);
         CommandLine line = new CommandLine(new Main());
         if (args.length > 0 && args[0].equals("rules")) {
-            RulesCommand.addSubcommands(line.getSubcommands().get("rules"));
+            RulesCommand.addSubcommands(Lookup.known(line.getSubcommands(), "rules"));
         }
         line.setExecutionExceptionHandler((e, command, parsed) -> {
             if (e instanceof BadInput) {

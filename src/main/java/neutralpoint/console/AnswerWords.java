@@ -39,7 +39,7 @@ final class AnswerWords {
         }
         List<String> chosen = new ArrayList<>();
         String separator = typed.contains(",") ? "," : typed.matches("[\\d\\s]+") ? "\\s+" : ",";
-        for (String part : typed.split(separator)) {
+        for (String part : typed.split(separator, 0)) {
             chosen.add(option(finding, part.strip()));
         }
         return new Answer.Several(chosen);
@@ -47,7 +47,7 @@ final class AnswerWords {
 
     private Answer byRadiator(Finding finding, String typed) {
         Map<String, String> choices = new LinkedHashMap<>();
-        for (String part : typed.split(",")) {
+        for (String part : typed.split(",", 0)) {
             String[] pair = part.split("=", 2);
             if (pair.length < 2 || pair[0].isBlank()) {
                 throw new BadInput("Give each radiator as name=answer, with commas between, like lounge=1, hall=2.");

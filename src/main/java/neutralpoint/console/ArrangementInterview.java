@@ -56,8 +56,8 @@ public final class ArrangementInterview {
             screen.say(String.format("%3d  %s", i + 1, finding.options().get(i).say()));
         }
         while (true) {
-            String typed = screen.ask("> ", WORDS);
-            if (typed == null || typed.equals("enough")) {
+            String typed = screen.ask("> ", WORDS).orElse("enough");
+            if (typed.equals("enough")) {
                 return Optional.empty();
             }
             try {

@@ -44,9 +44,9 @@ public final class Callout {
     private final CalloutViews telling;
     private final JobSaver record;
     private Job job;
-    private Job questionChosenFor;
+    private Optional<Job> questionChosenFor = Optional.empty();
     private Optional<Finding> question = Optional.empty();
-    private Job verdictShownFor;
+    private Optional<Job> verdictShownFor = Optional.empty();
     private boolean left;
     /** The question last shown in full; asking it again after a command needs only its first line. */
     private String lastPrompt = "";
@@ -75,10 +75,10 @@ public final class Callout {
         screen.say("\"0\" or \"emergency\" at any time if something goes wrong.");
         screen.say("This job is kept in " + record.file() + " after every answer.");
         while (!left) {
-            if (job != questionChosenFor) {
+            if (!questionChosenFor.equals(Optional.of(job))) {
                 // Looking ahead takes a moment, and what was merely read has changed nothing.
                 question = next();
-                questionChosenFor = job;
+                questionChosenFor = Optional.of(job);
             }
             if (question.isEmpty()) {
                 end();
@@ -97,14 +97,14 @@ public final class Callout {
 
     /** Nothing more to ask: the verdict, once for each set of answers, and an open prompt. */
     private void end() {
-        if (!job.equals(verdictShownFor)) {
+        if (!verdictShownFor.equals(Optional.of(job))) {
             verdict();
-            verdictShownFor = job;
+            verdictShownFor = Optional.of(job);
             screen.say((announced.isEmpty() ? "Nothing left on site would change this."
                     : "A stop stands, so no more is asked.")
                     + " \"workplan\" plans the work; \"change\" and a finding looks at one again; or \"leave\".");
         }
-        command(screen.ask("> ", COMMANDS), null);
+        take(screen.ask("> ", COMMANDS));
     }
 
     private Optional<Finding> next() {
@@ -146,19 +146,19 @@ public final class Callout {
         }
         List<String> completions = new ArrayList<>(finding.optionIds());
         completions.addAll(COMMANDS);
-        String typed = screen.ask("> ", completions);
-        command(typed, finding);
+        take(screen.ask("> ", completions));
     }
 
-    private void command(String typed, Finding finding) {
+    /** Deals with what was typed; nothing typed is leaving. */
+    private void take(Optional<String> line) {
         job = record.withEmergencies(job);
-        if (typed == null) {
-            left = true;
-            return;
-        }
+        line.ifPresentOrElse(this::command, () -> left = true);
+    }
+
+    private void command(String typed) {
         String first = typed.split("\\s+", 2)[0].toLowerCase(Locale.ROOT);
         String rest = typed.contains(" ") ? typed.split("\\s+", 2)[1] : "";
-        if (!rest.isEmpty() && !WITH_WORDS.contains(first) || finding != null && finding.option(first).isPresent()) {
+        if (!rest.isEmpty() && !WITH_WORDS.contains(first) || isOption(first)) {
             // "back boiler bangs" is something a householder says, not the command "back"; and where it gurgles may be "radiators".
             first = ANSWER;
         }
@@ -166,7 +166,7 @@ public final class Callout {
             switch (first) {
                 case "" -> screen.say("Type a number or a word, or \"help\".");
                 case "help" -> telling.help();
-                case EmergencyDialogue.WORD -> questionChosenFor = null;
+                case EmergencyDialogue.WORD -> questionChosenFor = Optional.empty();
                 case "leave" -> left = true;
                 case "save" -> record.keepAs(rest, job);
                 case "standing" -> telling.standing(assess(job));
@@ -178,25 +178,33 @@ public final class Callout {
                 case "workplan" -> telling.workPlan(engine.get().assessor(), job);
                 case "cautions" -> telling.cautions(assess(job));
                 case "reasons" -> telling.reasons(assess(job));
-                case "back" -> back(finding);
+                case "back" -> back();
                 case "change" -> change(rest);
                 case "ask" -> pick(rest);
-                case "how" -> telling.how(finding);
-                case "why" -> telling.why(finding, answer -> assess(job.with(finding.id(), answer)));
-                case "suppose" -> suppose(finding, rest);
+                case "how" -> question.ifPresentOrElse(telling::how, this::noQuestion);
+                case "why" -> question.ifPresentOrElse(
+                        asked -> telling.why(asked, answer -> assess(job.with(asked.id(), answer))), this::noQuestion);
+                case "suppose" -> suppose(rest);
                 case "challenge" -> telling.challenge(assess(job), rest, engine.get().assessor());
-                case "unchecked" -> answer(finding, Answer.NOT_CHECKED);
-                default -> answer(finding, typed);
+                case "unchecked" -> question.ifPresentOrElse(asked -> answer(asked, Answer.NOT_CHECKED), this::noQuestion);
+                default -> question.ifPresentOrElse(asked -> answer(asked, typed),
+                        () -> screen.say("\"" + typed + "\" is not understood here; \"help\" lists what is."));
             }
         } catch (BadInput e) {
             screen.say(e.getMessage());
         }
     }
 
+    private boolean isOption(String word) {
+        return question.flatMap(asked -> asked.option(word)).isPresent();
+    }
+
+    private void noQuestion() {
+        screen.say("There is no question open.");
+    }
+
     private void answer(Finding finding, String typed) {
-        if (finding == null) {
-            screen.say("\"" + typed + "\" is not understood here; \"help\" lists what is.");
-        } else if (finding.id().equals(Catalogue.COMPLAINT) && typed.matches("[^\\d,]*[a-zA-Z][^\\d,]*") && !typed.equalsIgnoreCase("none")) {
+        if (finding.id().equals(Catalogue.COMPLAINT) && typed.matches("[^\\d,]*[a-zA-Z][^\\d,]*") && !typed.equalsIgnoreCase("none")) {
             complaintInWords(finding, typed);
         } else {
             answer(finding, words.read(finding, typed));
@@ -204,11 +212,7 @@ public final class Callout {
     }
 
     private void answer(Finding finding, Answer answer) {
-        if (finding == null) {
-            screen.say("There is no question open.");
-            return;
-        }
-        job = new JobCheck(catalogue).together(job.with(finding.id(), answer), new Where("your answer", 0)).asking(null);
+        job = new JobCheck(catalogue).together(job.with(finding.id(), answer), new Where("your answer", 0)).askingNothing();
         save();
     }
 
@@ -247,9 +251,9 @@ public final class Callout {
         record.keep(job);
     }
 
-    private void back(Finding finding) {
+    private void back() {
         List<String> answered = new ArrayList<>(job.answers().keySet());
-        int at = finding == null || !answered.contains(finding.id()) ? answered.size() : answered.indexOf(finding.id());
+        int at = question.map(asked -> answered.indexOf(asked.id())).filter(place -> place >= 0).orElse(answered.size());
         if (at == 0) {
             screen.say("This is the first question.");
         } else {
@@ -269,11 +273,11 @@ public final class Callout {
         }
     }
 
-    private void suppose(Finding finding, String typed) {
-        if (finding == null || typed.isBlank()) {
+    private void suppose(String typed) {
+        if (question.isEmpty() || typed.isBlank()) {
             screen.say("Type \"suppose\" and an answer, to see what it would do without giving it.");
         } else {
-            telling.supposed(assess(job.with(finding.id(), words.read(finding, typed))));
+            telling.supposed(assess(job.with(question.get().id(), words.read(question.get(), typed))));
         }
     }
 

@@ -59,10 +59,6 @@ final class CalloutViews {
 
     /** How to check a finding, what it takes and what to mind. */
     void how(Finding finding) {
-        if (finding == null) {
-            screen.say("There is no question open.");
-            return;
-        }
         screen.say(finding.how());
         screen.say("About " + finding.minutes() + " min, " + finding.intrusive().replace('-', ' ')
                 + (finding.tools().isEmpty() ? "." : ". Needs: " + String.join(", ", finding.tools()) + "."));
@@ -71,7 +67,7 @@ final class CalloutViews {
 
     /** What each answer would do to the verdict. */
     void why(Finding finding, Function<Answer, Assessment> suppose) {
-        if (finding == null || finding.options().isEmpty()) {
+        if (finding.options().isEmpty()) {
             screen.say("Nothing can be said of this question's answers one by one.");
             return;
         }

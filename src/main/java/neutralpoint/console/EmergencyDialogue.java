@@ -70,10 +70,11 @@ final class EmergencyDialogue {
         }
         while (done.isEmpty()) {
             question();
-            String answer = screen.ask("emergency> ", words());
-            if (answer == null) {
+            Optional<String> line = screen.ask("emergency> ", words());
+            if (line.isEmpty()) {
                 return false;
             }
+            String answer = line.get();
             done = answer.equalsIgnoreCase(BACK) ? Optional.of(true) : answered(answer);
             if (done.isEmpty()) {
                 again(answer);
@@ -117,10 +118,11 @@ final class EmergencyDialogue {
         int page = 0;
         while (true) {
             boolean last = page == pages.size() - 1;
-            String typed = screen.ask(last ? "Enter goes back> " : "Enter for more> ", List.of(BACK, WORD));
-            if (typed == null) {
+            Optional<String> line = screen.ask(last ? "Enter goes back> " : "Enter for more> ", List.of(BACK, WORD));
+            if (line.isEmpty()) {
                 return false;
             }
+            String typed = line.get();
             if (isCalled(typed)) {
                 return run(typed);
             }

@@ -2,6 +2,7 @@ package neutralpoint.console;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A screen at whose every prompt an emergency can be told; afterwards the very prompt that was left stands there again. A prompt
@@ -20,22 +21,23 @@ final class EmergencyScreen implements Screen {
     }
 
     @Override
-    public String ask(String prompt, List<String> words) {
+    public Optional<String> ask(String prompt, List<String> words) {
         List<String> offered = new ArrayList<>(words);
         if (!offered.contains(EmergencyDialogue.WORD)) {
             offered.add(EmergencyDialogue.WORD);
         }
         while (true) {
-            String typed = screen.ask(prompt, offered);
-            if (typed == null || !EmergencyDialogue.isCalled(typed)) {
-                return typed;
+            Optional<String> line = screen.ask(prompt, offered);
+            if (line.filter(EmergencyDialogue::isCalled).isEmpty()) {
+                return line;
             }
+            String typed = line.get();
             if (!desk.run(typed)) {
-                return null;
+                return Optional.empty();
             }
             if (words.contains(EmergencyDialogue.WORD) && EmergencyDialogue.isOver(typed)) {
                 // What is asked hangs on the stop that may be gone now; the conversation itself goes on from there.
-                return EmergencyDialogue.WORD;
+                return Optional.of(EmergencyDialogue.WORD);
             }
             if (!asked.isEmpty()) {
                 screen.heading(asked);

@@ -32,8 +32,8 @@ final class EntryLoop {
     static boolean run(Screen screen, String prompt, Supplier<List<String>> words, EntryLines lines) {
         Next next = Next.STAY;
         while (next == Next.STAY) {
-            String typed = screen.ask(prompt, words.get());
-            next = typed == null ? Next.LEAVE : read(screen, typed.lines().map(String::strip).toList(), lines);
+            next = screen.ask(prompt, words.get())
+                    .map(typed -> read(screen, typed.lines().map(String::strip).toList(), lines)).orElse(Next.LEAVE);
         }
         return next == Next.LEAVE;
     }

@@ -1,6 +1,7 @@
 package neutralpoint.console;
 
 import java.util.List;
+import java.util.Optional;
 import neutralpoint.report.text.DisplayOptions;
 
 /** Where a conversation is held: a terminal, a pipe, or a script in a test. */
@@ -19,9 +20,9 @@ public interface Screen extends AutoCloseable {
      * Asks for one line.
      *
      * @param words what Tab may complete to
-     * @return the line, or null when the person leaves (end of input or Ctrl-C)
+     * @return the line; empty when the person leaves (end of input or Ctrl-C)
      */
-    String ask(String prompt, List<String> words);
+    Optional<String> ask(String prompt, List<String> words);
 
     /** Columns to write in, 40 to 100. */
     int width();

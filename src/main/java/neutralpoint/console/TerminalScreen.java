@@ -3,6 +3,7 @@ package neutralpoint.console;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import neutralpoint.report.text.DisplayOptions;
 import neutralpoint.report.text.Wrap;
 import org.jline.reader.EndOfFileException;
@@ -59,6 +60,7 @@ public final class TerminalScreen implements Screen {
      * @param plain no colour in any case
      * @param width columns where it is no terminal, and at most
      */
+    @SuppressWarnings("SystemConsoleNull")
     public static DisplayOptions standardOutput(boolean plain, int width) {
         if (System.console() == null) {
             return DisplayOptions.plain(width);
@@ -95,12 +97,12 @@ public final class TerminalScreen implements Screen {
     }
 
     @Override
-    public String ask(String prompt, List<String> completions) {
+    public Optional<String> ask(String prompt, List<String> completions) {
         words = completions;
         try {
-            return reader.readLine(prompt).strip();
+            return Optional.of(reader.readLine(prompt).strip());
         } catch (UserInterruptException | EndOfFileException e) {
-            return null;
+            return Optional.empty();
         }
     }
 

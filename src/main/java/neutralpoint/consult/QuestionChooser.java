@@ -16,6 +16,7 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.Option;
+import neutralpoint.document.Lookup;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
@@ -213,7 +214,7 @@ public final class QuestionChooser {
         double total = 0;
         double sum = 0;
         for (Assessment.CauseStanding c : relevant) {
-            double change = Math.max(-ROUGHEST_DECIBANS, Math.min(ROUGHEST_DECIBANS, then.get(c.id()) - c.decibans()));
+            double change = Math.max(-ROUGHEST_DECIBANS, Math.min(ROUGHEST_DECIBANS, Lookup.known(then, c.id()) - c.decibans()));
             total += c.probability();
             sum += c.probability() * Math.pow(10, change / 10);
         }

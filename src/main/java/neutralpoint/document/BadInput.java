@@ -1,5 +1,7 @@
 package neutralpoint.document;
 
+import java.util.Objects;
+
 /**
  * Input that cannot be used. The message is one sentence for the person at the keyboard: what is
  * wrong, where, and what would be right.
@@ -21,5 +23,10 @@ public final class BadInput extends RuntimeException {
 
     public BadInput(String sentence, Throwable cause) {
         super(sentence, cause);
+    }
+
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNullElse(super.getMessage(), "");
     }
 }

@@ -20,7 +20,6 @@ import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamFactory;
 import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
-import tools.jackson.dataformat.yaml.YAMLFactory;
 
 /** Reads JSON and YAML strictly into {@link Node}s; every refusal names the file and the line. */
 public final class Documents {
@@ -61,8 +60,7 @@ public final class Documents {
     }
 
     public static Node yaml(String name, String text) {
-        YAMLFactory factory = YAMLFactory.builder().streamReadConstraints(LIMITS).build();
-        return parse(factory, name, text, 1, "YAML");
+        return parse(Yaml.factory(LIMITS), name, text, 1, "YAML");
     }
 
     public static String decode(String name, byte[] bytes) {

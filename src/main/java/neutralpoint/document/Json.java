@@ -4,6 +4,8 @@ import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.PrettyPrinter;
@@ -69,8 +71,10 @@ public final class Json {
             writeNumber(n, json);
         } else if (value instanceof Boolean b) {
             json.writeBoolean(b);
-        } else if (value == null) {
-            json.writeNull();
+        } else if (value instanceof Optional<?> field) {
+            field.ifPresentOrElse(present -> write(present, json), json::writeNull);
+        } else if (value instanceof OptionalDouble n) {
+            n.ifPresentOrElse(present -> writeNumber(present, json), json::writeNull);
         } else {
             json.writeString(value.toString());
         }

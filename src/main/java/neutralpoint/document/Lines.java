@@ -23,6 +23,7 @@ public final class Lines {
      * @param bytes   without the line break
      * @param tooLong true when it is longer than {@link Documents#LARGEST_FILE_BYTES} and so cut off
      */
+    @SuppressWarnings("ArrayRecordComponent")
     public record Line(int number, byte[] bytes, boolean tooLong) {
 
         public boolean isBlank() {

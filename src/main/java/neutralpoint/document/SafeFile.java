@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Writes a file so that a reader, a power cut or a full disk only ever leaves the old text or the
@@ -26,7 +28,7 @@ public final class SafeFile {
         try {
             writeThrough(temporary, text.getBytes(StandardCharsets.UTF_8));
             move(temporary, target);
-            forceFolder(target.getParent());
+            Optional.ofNullable(target.getParent()).ifPresent(SafeFile::forceFolder);
         } catch (IOException e) {
             discard(temporary);
             throw new BadInput(file + " could not be saved (" + reason(e) + "); what it held before is unchanged.", e);
@@ -77,6 +79,6 @@ public final class SafeFile {
         if (e instanceof java.nio.file.AccessDeniedException) {
             return "the folder may not be written to";
         }
-        return e.getMessage();
+        return Objects.requireNonNullElse(e.getMessage(), e.getClass().getSimpleName());
     }
 }

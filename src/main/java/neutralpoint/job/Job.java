@@ -82,8 +82,14 @@ public record Job(String id, String house, List<Radiator> radiators, Map<String,
         return EmergencyLog.standing(emergencies);
     }
 
+    /** The same job with this finding asked next. */
     public Job asking(String finding) {
-        return new Job(id, house, radiators, answers, Optional.ofNullable(finding), gauge, emergencies);
+        return new Job(id, house, radiators, answers, Optional.of(finding), gauge, emergencies);
+    }
+
+    /** The same job with the next question left to the program. */
+    public Job askingNothing() {
+        return new Job(id, house, radiators, answers, Optional.empty(), gauge, emergencies);
     }
 
     /** The floor of a radiator, "unknown" when it was not given. */

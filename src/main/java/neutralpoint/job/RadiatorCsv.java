@@ -10,6 +10,7 @@ import java.util.Optional;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Csv;
 import neutralpoint.document.Documents;
+import neutralpoint.document.Lookup;
 import neutralpoint.document.Nearest;
 import neutralpoint.document.Node;
 
@@ -60,7 +61,7 @@ public final class RadiatorCsv {
     private static Node row(Node.Fields cells, Map<String, TargetColumn> targets) {
         Node.Fields row = Node.noFields(cells.where());
         cells.fields().forEach((heading, cell) -> {
-            TargetColumn target = targets.get(heading);
+            TargetColumn target = Lookup.known(targets, heading);
             String text = cell.asText();
             boolean bare = text.matches("[-+]?\\d+([.,]\\d+)?");
             row.fields().put(target.column().field(), bare ? new Node.Text(cell.where(), text + " " + target.unit()) : cell);

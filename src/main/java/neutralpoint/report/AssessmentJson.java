@@ -45,10 +45,10 @@ public final class AssessmentJson {
                 "contradictions", a.arrangement().contradictions()));
         out.put("paths", fields("relief", a.paths().reliefState(), "waters", a.paths().watersState(),
                 "filling", a.paths().filling().isEmpty() ? "known" : "doubtful",
-                "greatestPressureBar", a.paths().limitBar().isPresent() ? rounded(a.paths().limitBar().getAsDouble()) : null,
+                "greatestPressureBar", rounded(a.paths().limitBar()),
                 "looks", a.paths().doubts().stream().map(WaterPaths.PathSign::look).distinct().toList()));
-        out.put("workedOut", a.workedOut().stream().map(w -> fields("finding", w.finding().map(Calculation.Found::id).orElse(null),
-                "answer", w.finding().map(f -> answer(f.answer())).orElse(null), "grade", w.grade().word(), "says", w.says(),
+        out.put("workedOut", a.workedOut().stream().map(w -> fields("finding", w.finding().map(Calculation.Found::id),
+                "answer", w.finding().map(f -> answer(f.answer())), "grade", w.grade().word(), "says", w.says(),
                 "sums", w.sums())).toList());
         out.put("causes", a.causes().stream().map(c -> fields("id", c.id(), "title", c.cause().title(),
                 "status", c.status(), "decibans", rounded(c.decibans()), "probability", rounded(c.probability()),
@@ -57,9 +57,9 @@ public final class AssessmentJson {
                 "standing", a.verdict().certainty().word(), "because", a.verdict().because()));
         out.put("unexplained", a.unexplained().stream().map(u -> fields("finding", u.finding(), "value", u.value(), "wouldBeExplainedBy",
                 u.second().id())).toList());
-        out.put("cleansing", a.cleansing().map(AssessmentJson::cleansing).orElse(null));
-        out.put("order", a.order().stream().map(s -> fields("course", s.course().map(Course::id).orElse(null),
-                "cause", s.cause().map(Cause::id).orElse(null), "phase", s.phase().word(), "action", s.action(),
+        out.put("cleansing", a.cleansing().map(AssessmentJson::cleansing));
+        out.put("order", a.order().stream().map(s -> fields("course", s.course().map(Course::id),
+                "cause", s.cause().map(Cause::id), "phase", s.phase().word(), "action", s.action(),
                 "because", String.join(" ", s.because()))).toList());
         out.put("cautions", a.cautions().stream().map(c -> fields("id", c.id(), "text", c.text(),
                 "authority", c.authority(), "harm", c.harm().word(), "moment", c.moment().word())).toList());

@@ -19,14 +19,14 @@ public final class WorkPlanJson {
         return fields("job", p.assessment().job().id(),
                 "arrangement", p.assessment().arrangement().id(),
                 "course", p.course(),
-                "method", p.method().orElse(null),
+                "method", p.method(),
                 "stops", p.assessment().stops().stream().map(s -> fields("id", s.id(), "action", s.action(), "never", s.danger().never(),
                         "who", s.danger().who())).toList(),
-                "refusal", p.refusal().map(r -> fields("because", r.because(), "first", r.first(), "then", r.then())).orElse(null),
+                "refusal", p.refusal().map(r -> fields("because", r.because(), "first", r.first(), "then", r.then())),
                 "steps", p.steps().stream().map(s -> step(s, p)).toList(),
                 "figures", p.figures().stream().map(WorkPlanJson::figure).toList(),
                 "dumps", p.quantities().dumps().stream().map(d -> fields("radiator", d.radiator(), "litres", range(d.litres().value()),
-                        "minutes", d.minutes().map(m -> range(m.value())).orElse(null))).toList(),
+                        "minutes", d.minutes().map(m -> range(m.value())))).toList(),
                 "day", p.day().spans().stream().map(WorkPlanJson::span).toList(),
                 "toMeasure", p.quantities().toMeasure(),
                 "bring", p.lists().bring(), "agree", p.lists().agree(), "recordFirst", p.lists().recordFirst(),
@@ -37,10 +37,10 @@ public final class WorkPlanJson {
 
     private static Map<String, Object> step(PlanStep s, WorkPlan p) {
         return fields("id", s.id(), "stage", s.stage().word(), "says", s.says(), "because", s.because(), "source", s.source(),
-                "tools", s.tools(), "minutes", range(p.minutes(s)), "caution", s.caution().orElse(null), "proves", s.proves(),
-                "needs", s.needs(), "after", s.after(), "closes", s.closes().map(Closure::id).orElse(null),
-                "reopens", s.reopens().map(Closure::id).orElse(null), "clears", s.clears().orElse(null),
-                "heatsToCelsius", s.heatsToCelsius().isPresent() ? rounded(s.heatsToCelsius().getAsDouble()) : null,
+                "tools", s.tools(), "minutes", range(p.minutes(s)), "caution", s.caution(), "proves", s.proves(),
+                "needs", s.needs(), "after", s.after(), "closes", s.closes().map(Closure::id),
+                "reopens", s.reopens().map(Closure::id), "clears", s.clears(),
+                "heatsToCelsius", rounded(s.heatsToCelsius()),
                 "boilerMayFire", s.boilerMayFire());
     }
 

@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.catalogue.Catalogue;
+import neutralpoint.document.Lookup;
 import neutralpoint.rulebase.fact.Contradiction;
 import neutralpoint.rulebase.fact.Evidence;
 
@@ -42,17 +43,17 @@ final class ArrangementWeighing {
                         .thenComparing(e -> e.getKey().id(), Comparator.reverseOrder()))
                 .orElseThrow().getKey();
         List<ArrangementKind> features = catalogue.features().stream()
-                .filter(f -> Ledger.probability(ledgers.get(f).decibans()) >= LIKELY || settled(ledgers.get(f))).toList();
+                .filter(f -> Ledger.probability(Lookup.known(ledgers, f).decibans()) >= LIKELY || settled(Lookup.known(ledgers, f))).toList();
         List<String> conflicts = contradictions.stream().map(c -> c.rule().because()).distinct().toList();
-        return new Assessment.RecognisedSystem(chief.id(), chief.title(), status(shares.get(chief), conflicts, settled(ledgers.get(chief))),
-                features.stream().map(ArrangementKind::id).toList(), conflicts, shares.get(chief), byId(shares),
+        return new Assessment.RecognisedSystem(chief.id(), chief.title(), status(Lookup.known(shares, chief), conflicts, settled(Lookup.known(ledgers, chief))),
+                features.stream().map(ArrangementKind::id).toList(), conflicts, Lookup.known(shares, chief), byId(shares),
                 certain(shares, features), possible(shares, ledgers));
     }
 
     private Map<ArrangementKind, Double> shares(Map<ArrangementKind, Ledger> ledgers) {
         Map<ArrangementKind, Double> odds = new LinkedHashMap<>();
         for (ArrangementKind system : catalogue.systems()) {
-            Ledger ledger = ledgers.get(system);
+            Ledger ledger = Lookup.known(ledgers, system);
             odds.put(system, ledger.has(Evidence.Kind.EXCLUDES) && !ledger.has(Evidence.Kind.SETTLES)
                     ? 0 : Math.pow(10, ledger.decibans() / 10));
         }
@@ -109,7 +110,7 @@ final class ArrangementWeighing {
                 all.addAll(system.traits());
             }
         });
-        catalogue.features().stream().filter(f -> !ledgers.get(f).has(Evidence.Kind.EXCLUDES))
+        catalogue.features().stream().filter(f -> !Lookup.known(ledgers, f).has(Evidence.Kind.EXCLUDES))
                 .forEach(f -> all.addAll(f.traits()));
         return all;
     }

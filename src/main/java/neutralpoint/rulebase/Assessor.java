@@ -222,7 +222,7 @@ public final class Assessor {
 
     private static Derived<Evidence> graded(Derived<Evidence> e, Strength strength) {
         Evidence graded = e.fact().graded(strength);
-        return graded == e.fact() ? e : new Derived<>(e.rule(), graded);
+        return graded.equals(e.fact()) ? e : new Derived<>(e.rule(), graded);
     }
 
     /** A sentence for each cause that one deciding test settles and another excludes. */

@@ -8,7 +8,9 @@ record Derived<T>(RuleInfo rule, T fact) {
     /** The same conclusion, known to be of this kind. */
     @SuppressWarnings("unchecked")
     <R> Derived<R> as(Class<R> kind) {
-        kind.cast(fact);
+        if (!kind.isInstance(fact)) {
+            throw new ClassCastException(fact + " is no " + kind.getSimpleName());
+        }
         return (Derived<R>) this;
     }
 

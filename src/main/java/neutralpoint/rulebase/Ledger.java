@@ -66,6 +66,7 @@ final class Ledger {
     record Kept(List<Derived<Evidence>> evidence, Ledger ledger) {
 
         /** True when this is the evidence, piece by piece, that the ledger was drawn up from. */
+        @SuppressWarnings("ReferenceEquality")
         boolean isOf(List<Derived<Evidence>> other) {
             if (evidence.size() != other.size()) {
                 return false;

@@ -31,7 +31,7 @@ final class LiveSession implements Session {
     private final RuleBase ruleBase;
     private final Conclusions conclusions = new Conclusions();
     private final List<StageFacts> stages = new ArrayList<>();
-    private final Map<FactHandle, Inserted> told = new IdentityHashMap<>();
+    private final IdentityHashMap<FactHandle, Inserted> told = new IdentityHashMap<>();
     private final Map<String, Map<String, Ledger.Kept>> ledgers = new HashMap<>();
     private List<? extends FactHandle> matched = List.of();
     private int stage = -1;

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import neutralpoint.document.Documents;
+import neutralpoint.document.Lookup;
 import neutralpoint.rulebase.fact.Arrangement;
 import neutralpoint.rulebase.fact.Likely;
 import neutralpoint.rulebase.fact.PlannedWork;
@@ -114,14 +115,14 @@ public final class RuleBase {
     }
 
     Placed placed(Rule rule) {
-        return placed.get(rule.getName());
+        return Lookup.known(placed, rule.getName());
     }
 
     private static List<Model> models() {
         List<Model> models = new ArrayList<>();
         for (String name : resource(MODEL).lines().filter(line -> line.startsWith("rules.")).toList()) {
             try {
-                models.add((Model) Class.forName(name).getDeclaredConstructor().newInstance());
+                models.add(Class.forName(name).asSubclass(Model.class).getDeclaredConstructor().newInstance());
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException("the compiled rules " + name + " are missing from the program", e);
             }

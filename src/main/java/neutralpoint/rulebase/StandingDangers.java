@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.When;
+import neutralpoint.document.Lookup;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.DangerAsks;
 import neutralpoint.rulebase.fact.DangerClears;
@@ -25,7 +26,7 @@ final class StandingDangers {
         Map<String, List<Derived<Stop>>> byDanger = stops.stream()
                 .collect(Collectors.groupingBy(s -> s.fact().danger(), TreeMap::new, Collectors.toList()));
         List<Assessment.StopFound> standing = catalogue.dangers().values().stream().filter(d -> byDanger.containsKey(d.id())).map(d -> {
-            List<Derived<Stop>> raised = byDanger.get(d.id());
+            List<Derived<Stop>> raised = Lookup.known(byDanger, d.id());
             Stop stop = raised.stream().map(Derived::fact).filter(Stop::isReferral).findFirst().orElse(raised.get(0).fact());
             return new Assessment.StopFound(d, stop.course(), d.now(known, traits, byDanger.keySet()), d.clearing(known, traits),
                     raised.stream().map(Derived::rule).distinct().toList());

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Phase;
+import neutralpoint.document.Lookup;
 import neutralpoint.rulebase.fact.AlsoCures;
 import neutralpoint.rulebase.fact.ComesBefore;
 import neutralpoint.rulebase.fact.ExtraStep;
@@ -60,10 +61,10 @@ final class WorkOrder {
                 reasons.computeIfAbsent(first, f -> new ArrayList<>()).add(b.rule().because());
             }
         }
-        Comparator<String> likeliestFirst = Comparator.comparing((String id) -> byId.get(id).standing().cause().phase())
-                .thenComparing(id -> -byId.get(id).standing().probability()).thenComparing(Comparator.naturalOrder());
+        Comparator<String> likeliestFirst = Comparator.comparing((String id) -> Lookup.known(byId, id).standing().cause().phase())
+                .thenComparing(id -> -Lookup.known(byId, id).standing().probability()).thenComparing(Comparator.naturalOrder());
         List<Assessment.WorkStep> steps = new ArrayList<>();
-        new TopologicalOrderIterator<>(graph, likeliestFirst).forEachRemaining(id -> steps.add(step(byId.get(id), reasons.getOrDefault(id, List.of()), alsoAnswers.getOrDefault(id, List.of()))));
+        new TopologicalOrderIterator<>(graph, likeliestFirst).forEachRemaining(id -> steps.add(step(Lookup.known(byId, id), reasons.getOrDefault(id, List.of()), alsoAnswers.getOrDefault(id, List.of()))));
         return steps;
     }
 

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import neutralpoint.document.Decimals;
@@ -94,7 +95,7 @@ final class FlowWorkings {
                     rate.marginBarPerDay().orElse(0))));
         } catch (IllegalArgumentException e) {
             // The readings do not carry the sum: why is said beneath, and nothing is concluded.
-            return Optional.of(Calculation.figure(NOTE, TELLS_NOTHING + "these readings do not carry the sum.", e.getMessage()));
+            return Optional.of(Calculation.figure(NOTE, TELLS_NOTHING + "these readings do not carry the sum.", Objects.requireNonNullElse(e.getMessage(), "")));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import neutralpoint.document.Decimals;
+import neutralpoint.document.Lookup;
 import neutralpoint.hydronics.emitter.RadiatorReading;
 import neutralpoint.hydronics.emitter.RadiatorReading.RadiatorState;
 import neutralpoint.job.Answer;
@@ -65,7 +66,7 @@ final class SurveyWorkings {
 
     /** A difference too great to be one is shown, and nothing is concluded from it. */
     private static Calculation difference(String finding, double kelvin, String says, double from, double less) {
-        double[] believed = BELIEVED.get(finding);
+        double[] believed = Lookup.known(BELIEVED, finding);
         String sum = Decimals.sum("%s - %s = %s", from, less, kelvin);
         return kelvin < believed[0] || kelvin > believed[1] ? Calculation.figure(WARN, says + ", which is hard to believe; read it again.", sum)
                 : Calculation.finding(finding, new Answer.Reading(kelvin, "degrees"), NOTE, says + ".", sum);
@@ -77,9 +78,9 @@ final class SurveyWorkings {
         RadiatorState face = RadiatorReading.ofFace(t.topCelsius(), t.baseCelsius(), t.roomCelsius()).state();
         if (face == RadiatorState.COLD) {
             double hottestTail = Math.max(t.flowTailCelsius().orElse(t.roomCelsius()), t.returnTailCelsius().orElse(t.roomCelsius()));
-            return hottestTail - t.roomCelsius() >= RadiatorReading.LUKEWARM_KELVIN ? "one-tail-hot" : FELT.get(RadiatorState.COLD);
+            return hottestTail - t.roomCelsius() >= RadiatorReading.LUKEWARM_KELVIN ? "one-tail-hot" : Lookup.known(FELT, RadiatorState.COLD);
         }
-        return FELT.get(r.state() == RadiatorState.REVERSED ? face : r.state());
+        return Lookup.known(FELT, r.state() == RadiatorState.REVERSED ? face : r.state());
     }
 
     private static Optional<Calculation> listed(List<SurveyedRadiator> survey, Heading h) {

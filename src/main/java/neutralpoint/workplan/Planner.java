@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Closure;
+import neutralpoint.document.Lookup;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
@@ -60,9 +61,9 @@ public final class Planner {
         closuresBeforeReopenings(graph, byId);
         dangersFirst(graph, byId);
         dangersOverBeforeHeat(graph, byId);
-        Comparator<String> byStage = Comparator.comparing((String id) -> Stage.of(byId.get(id).step())).thenComparing(id -> id);
+        Comparator<String> byStage = Comparator.comparing((String id) -> Stage.of(Lookup.known(byId, id).step())).thenComparing(id -> id);
         IsolationRegister itinerary = new IsolationRegister(closures, stops);
-        new TopologicalOrderIterator<>(graph, byStage).forEachRemaining(id -> itinerary.add(byId.get(id)));
+        new TopologicalOrderIterator<>(graph, byStage).forEachRemaining(id -> itinerary.add(Lookup.known(byId, id)));
         return itinerary.finished();
     }
 

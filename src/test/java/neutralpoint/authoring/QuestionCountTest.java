@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.JobCheck;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A consultation answered from each teaching case: it comes to an end, and soon. All cases: {@code neutralpoint rules questions}. */
@@ -15,6 +16,7 @@ class QuestionCountTest {
 
     private final QuestionCount count = new QuestionCount(Shared.ASSESSOR, Shared.CATALOGUE);
 
+    @Tag("slow")
     @Test
     void theCourseStandsAfterFewQuestions() {
         DescriptiveStatistics needed = new DescriptiveStatistics();

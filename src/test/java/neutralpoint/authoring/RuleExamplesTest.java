@@ -19,7 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** For every rule: the smallest call-outs that fire it, and the nearest ones that do not. */
+/**
+ * For every rule: the smallest call-outs that fire it, and the nearest ones that do not.
+ * Holds {@link neutralpoint.rulebase.RuleBase}, {@link neutralpoint.rulebase.RuleInfo} and {@link neutralpoint.rulebase.Situation}.
+ */
 class RuleExamplesTest {
     private static final List<RuleText> RULES = RuleReader.all(Path.of("rules"));
     private static final RuleExamples EXAMPLES = new RuleExamples(Shared.CATALOGUE);

@@ -1,5 +1,6 @@
 package neutralpoint.build;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -76,8 +77,8 @@ class CompileChecklistsTest {
     /** What is brought and agreed fits where the water may go, and nothing hot is read while a danger keeps the heat off. */
     @Test
     void aLineHangsOnAnswersAndOnHeat() {
-        Job septic = Shared.job("{\"findings\": {\"waste-goes-to\": \"septic-tank\"}}");
-        Job drain = Shared.job("{\"findings\": {\"waste-goes-to\": \"foul-drain\"}}");
+        Job septic = aJob().with("waste-goes-to", "septic-tank").job();
+        Job drain = aJob().with("waste-goes-to", "foul-drain").job();
         assertThat(fits("bring-containers", septic, false)).isTrue();
         assertThat(fits("bring-drain-down", septic, false)).isFalse();
         assertThat(fits("bring-containers", drain, false)).isFalse();

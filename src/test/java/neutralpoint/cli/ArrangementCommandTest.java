@@ -19,7 +19,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The double-check before a valve is closed, as an engineer meets it. */
+/**
+ * The double-check before a valve is closed, as an engineer meets it.
+ * Holds {@link neutralpoint.rulebase.ArrangementWeighing}.
+ */
+@UsesStandardStreams
 class ArrangementCommandTest {
     private static final Path GOLDEN = Path.of("src/test/resources/sheets");
     private static final String GAS = "'heat-source': ['gas-boiler']";

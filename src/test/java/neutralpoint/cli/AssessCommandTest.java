@@ -15,11 +15,13 @@ import neutralpoint.authoring.CaseStudy;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.document.Documents;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The assess command as a person or a script meets it: output, exit codes, and one sentence for bad input. */
+@UsesStandardStreams
 class AssessCommandTest {
     @TempDir
     Path folder;
@@ -61,6 +63,7 @@ class AssessCommandTest {
                 }));
     }
 
+    @Tag("slow")
     @Test
     void textFitsEightyColumns() {
         for (Path file : Shared.teachingCases()) {

@@ -23,7 +23,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Many homes at once: JSON Lines on standard input, or a table with one home a row. */
+/**
+ * Many homes at once: JSON Lines on standard input, or a table with one home a row.
+ * Holds {@link neutralpoint.document.Lines}.
+ */
+@UsesStandardStreams
 class AssessManyTest {
     private static final String GAS = "{\"job\":\"gas\",\"findings\":{\"red-lines\":[\"gas-smell\"]}}\n";
     private static final String NOISE = "{\"job\":\"noise\",\"findings\":{\"red-lines\":[],\"complaint\":[\"kettling\"]}}\n";

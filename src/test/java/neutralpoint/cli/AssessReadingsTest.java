@@ -12,6 +12,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Readings beside a job on the command line: a survey in a table, the strips, and the sums with the pressure plot. */
+@UsesStandardStreams
 class AssessReadingsTest {
     @TempDir
     private Path folder;

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What whoever adds a danger sees. */
+@UsesStandardStreams
 class CatalogueCommandTest {
     @TempDir
     private Path folder;

@@ -1,5 +1,6 @@
 package neutralpoint.cli;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.networknt.schema.InputFormat;
@@ -31,11 +32,16 @@ import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
 import org.commonmark.parser.Parser;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The method statement as an engineer reads it before the work. */
+/**
+ * The method statement as an engineer reads it before the work.
+ * Holds {@link neutralpoint.workplan.WorkPlan} and {@link neutralpoint.workplan.SystemConversion}.
+ */
+@UsesStandardStreams
 class WorkPlanCommandTest {
     private static final String FLUSH_HOUSE = "cases/hawthorn-row.json";
 
@@ -47,6 +53,7 @@ class WorkPlanCommandTest {
     }
 
     /** Every house of the case studies, by the course recommended and by every method: as text, Markdown and JSON. */
+    @Tag("slow")
     @TestFactory
     Stream<DynamicTest> everyHousesPlanFitsThePageAndItsSchema() throws IOException {
         Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
@@ -78,8 +85,7 @@ class WorkPlanCommandTest {
     /** Never a flush with care: what must come first, and when a flush may be planned. */
     @Test
     void aSingleFeedCylinderIsRefusedAFlush() {
-        Job job = Shared.job("{\"findings\": {\"heating-filled-by\": \"shared-tank\", \"hot-water-made-by\": \"cylinder\", \"cylinder-style\": \"single-feed\", "
-                + "\"bleed-water\": \"black\", \"complaint\": [\"radiators-cold-at-base\"]}}");
+        Job job = aJob().with("heating-filled-by", "shared-tank").with("hot-water-made-by", "cylinder").with("cylinder-style", "single-feed").with("bleed-water", "black").with("complaint", "radiators-cold-at-base").job();
         for (String method : Shared.CATALOGUE.methods().keySet()) {
             WorkPlan p = plan(job, Optional.of(method));
             assertThat(p.method()).as(method).isEmpty();
@@ -92,7 +98,7 @@ class WorkPlanCommandTest {
     /** Nothing goes into water that may reach the taps, in the steps or in any list. */
     @Test
     void aSystemThatIsNotKnownIsNotDosed() {
-        WorkPlan p = plan(Shared.job("{\"findings\": {\"complaint\": [\"one-radiator-cold\"], \"trv-head-off\": \"pin-stays-down\"}}"), Optional.empty());
+        WorkPlan p = plan(aJob().with("complaint", "one-radiator-cold").with("trv-head-off", "pin-stays-down").job(), Optional.empty());
         assertThat(p.assessment().arrangement().status()).isEqualTo("unclear");
         assertThat(p.figures()).noneMatch(f -> f.id().startsWith("inhibitor"));
         assertThat(p.lists().restore()).noneMatch(l -> l.startsWith("Inhibitor in"));

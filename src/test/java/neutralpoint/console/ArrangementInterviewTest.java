@@ -7,7 +7,10 @@ import neutralpoint.consult.ArrangementQuestionChooser;
 import neutralpoint.rulebase.Assessment;
 import org.junit.jupiter.api.Test;
 
-/** A new user at the airing cupboard, asked only what can be seen. */
+/**
+ * A new user at the airing cupboard, asked only what can be seen.
+ * Holds {@link JobInHand}.
+ */
 class ArrangementInterviewTest {
     private static Assessment talk(ScriptedScreen screen) {
         return new ArrangementInterview(screen, Shared.CATALOGUE, Shared.ASSESSOR,

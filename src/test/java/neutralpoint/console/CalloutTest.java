@@ -27,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Consultations answered by a script. Every call-out begins with the same four questions: red
  * lines, the complaint, how the heating is filled and how the hot water is made.
+ * Holds {@link AnswerWords}, {@link CalloutViews}, {@link HouseholdWords} and {@link JobSaver}.
  */
 class CalloutTest {
     private static final String RED_LINES = ask("red-lines");

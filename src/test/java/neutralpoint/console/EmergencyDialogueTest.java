@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.JobCheck;
@@ -20,7 +21,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** It goes wrong while somebody is at work: at any prompt, in one key, told at once and kept. */
+/**
+ * It goes wrong while somebody is at work: at any prompt, in one key, told at once and kept.
+ * Holds {@link EmergencyScreen} and {@link neutralpoint.rulebase.Emergencies}.
+ */
 class EmergencyDialogueTest {
     private static final String ASKED = "What has happened?";
 
@@ -159,7 +163,7 @@ class EmergencyDialogueTest {
             long[] told = new long[2];
             ScriptedScreen timed = new ScriptedScreen("emergency " + what, "back", "leave") {
                 @Override
-                public String ask(String prompt, List<String> words) {
+                public Optional<String> ask(String prompt, List<String> words) {
                     told[1] = told[0];
                     told[0] = System.nanoTime();
                     if (prompt.startsWith("Enter")) {

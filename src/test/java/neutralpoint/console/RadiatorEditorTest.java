@@ -16,7 +16,10 @@ import neutralpoint.job.Temperatures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Radiators entered in a call-out: typed, pasted, imported, replaced, and taken up again from the file. */
+/**
+ * Radiators entered in a call-out: typed, pasted, imported, replaced, and taken up again from the file.
+ * Holds {@link EntryLoop} and {@link TypedRow}.
+ */
 class RadiatorEditorTest {
     private static final String LOUNGE = "lounge, ground, 68, 41, 70, 58";
     private static final Radiator READ_LOUNGE = new Radiator("lounge", "ground").withTemperatures(Temperatures.of(68, 41, 70, 58));

@@ -3,6 +3,7 @@ package neutralpoint.console;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
 
 /** A screen whose lines are typed by a script and which remembers all it showed. The script's end is the end of input. */
@@ -35,10 +36,10 @@ class ScriptedScreen implements Screen {
     }
 
     @Override
-    public String ask(String prompt, List<String> words) {
+    public Optional<String> ask(String prompt, List<String> words) {
         offered = words;
-        String typed = script.poll();
-        entries.add(new Entry(Kind.TYPED, typed == null ? "(end of input)" : typed));
+        Optional<String> typed = Optional.ofNullable(script.poll());
+        entries.add(new Entry(Kind.TYPED, typed.orElse("(end of input)")));
         return typed;
     }
 

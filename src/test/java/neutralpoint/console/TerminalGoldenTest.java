@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * What a person sees on terminals of three sizes: the first question, how to check it, and the
  * second question. After a change that is meant, run it once with {@code -Dneutralpoint.rewrite=true}
  * and look at what changed in the pictures.
+ * Holds {@link TerminalScreen} and {@link Screen}.
  */
 class TerminalGoldenTest {
     private static final Path PICTURES = Path.of("src/test/resources/console");

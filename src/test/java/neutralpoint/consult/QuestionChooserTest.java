@@ -1,11 +1,13 @@
 package neutralpoint.consult;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import neutralpoint.JobBuilder;
 import neutralpoint.Shared;
 import neutralpoint.authoring.CaseStudy;
 import neutralpoint.catalogue.JobCheck;
@@ -17,9 +19,7 @@ import org.junit.jupiter.api.Test;
 /** What the choice of the next question promises, whatever it chooses. */
 class QuestionChooserTest {
     private static final String COMPETENT = "competent-to-prove-dead";
-    private static final Job BEGUN = Shared.job("""
-            {"findings": {"red-lines": [], "complaint": ["all-lukewarm"], "heating-filled-by": "loft-tank",
-             "hot-water-made-by": "cylinder"}}""");
+    private static final Job BEGUN = aJob().with("red-lines").with("complaint", "all-lukewarm").with("heating-filled-by", "loft-tank").with("hot-water-made-by", "cylinder").job();
 
     private final QuestionChooser lookahead = new QuestionChooser(Shared.ASSESSOR, Shared.CATALOGUE);
 
@@ -54,6 +54,65 @@ class QuestionChooserTest {
         assertThat(askedToTheEnd(diverter).stream().filter("licences-held"::equals)).hasSize(1);
     }
 
+    /** The system decides what may be done at all, and three words tell it. */
+    @Test
+    void whatFillsTheHeatingIsAskedBeforeAnythingOfTheBoilerBecauseNothingCanBeDoneOnAnUnknownSystem() {
+        assertThat(ranked(aJob().with("red-lines").with("complaint", "kettling"))).startsWith("heating-filled-by");
+    }
+
+    @Test
+    void theComplaintIsAskedBeforeEverythingElseBecauseAllElseHangsOnIt() {
+        assertThat(ranked(aJob().with("red-lines").with("heating-filled-by", "loft-tank"))).startsWith("complaint");
+    }
+
+    /** Both tell of a plugged tee: one takes two minutes in the airing cupboard, the other ten and a climb into the loft. */
+    @Test
+    void theMagnetIsAskedBeforeTheDrainTestBecauseItTellsOfThePlugInAFifthOfTheTime() {
+        assertThat(ranked(openVented("water-into-loft-tank"))).containsSubsequence("magnet-at-feed-tee", "tank-level-when-drained");
+    }
+
+    @Test
+    void theSettingIsReadBeforeARadiatorIsBledBecauseADialTurnedDownCostsAMinuteToSee() {
+        assertThat(ranked(openVented("all-lukewarm"))).containsSubsequence("flow-setting", "bleed-water");
+    }
+
+    /** Cold at the bottom middle is sludge, cold all along one side is flow: a hand tells them apart. */
+    @Test
+    void theShapeOfTheColdIsAskedBeforeTheWaterIsSeenBecauseAHandTellsSludgeFromWantOfFlow() {
+        assertThat(ranked(openVented("radiators-cold-at-base"))).containsSubsequence("cold-base-shape", "cold-base-count", "bleed-water");
+    }
+
+    @Test
+    void theVesselsAirValveIsPressedBeforeTheDischargeIsLookedAtOutsideBecauseTheVesselIsTheUsualReason() {
+        assertThat(ranked(combination("pressure-falls"))).containsSubsequence("vessel-air-valve", "discharge-outside");
+    }
+
+    @Test
+    void toppingUpIsAskedBeforeTheBoilerIsDrainedBecauseFreshWaterIsWhatScaleComesFrom() {
+        assertThat(ranked(combination("kettling"))).containsSubsequence("top-ups", "boiler-drain-water");
+    }
+
+    @Test
+    void theLicenceIsAskedLastBecauseItChangesWhoDoesTheWorkAndNotWhatIsWrong() {
+        assertThat(ranked(combination("pressure-falls"))).endsWith("licences-held");
+    }
+
+    private List<String> ranked(JobBuilder job) {
+        return lookahead.rank(Shared.ASSESSOR.assess(job.job()), Integer.MAX_VALUE).stream().map(q -> q.finding().id()).toList();
+    }
+
+    private static JobBuilder openVented(String complaint) {
+        return aJob().with("red-lines").with("heating-filled-by", "loft-tank").with("loft-tanks", "two").with("small-tank-serves", "heating")
+                .with("hot-water-made-by", "cylinder").with("cylinder-style", "indirect").with("heat-source", "gas-boiler")
+                .with("feed-and-vent-join", "far-apart").with("complaint", complaint);
+    }
+
+    private static JobBuilder combination(String complaint) {
+        return aJob().with("red-lines").with("heating-filled-by", "filling-loop").with("hot-water-made-by", "on-demand")
+                .with("pump-and-vessel-place", "in-case").with("old-vent-left", "nothing-left").with("heat-source", "gas-boiler")
+                .with("complaint", complaint);
+    }
+
     /** What is asked until nothing is left, when every question is left open. */
     private List<String> askedToTheEnd(Job job) {
         List<String> asked = new ArrayList<>();
@@ -71,8 +130,7 @@ class QuestionChooserTest {
 
     @Test
     void noQuestionIsAskedThatMakesNoSenseOnThisSystem() {
-        assertThat(lookahead.open(Shared.ASSESSOR.assess(Shared.job("""
-                {"findings": {"heating-filled-by": "filling-loop", "hot-water-made-by": "on-demand", "loft-tanks": "no-tanks"}}"""))))
+        assertThat(lookahead.open(Shared.ASSESSOR.assess(aJob().with("heating-filled-by", "filling-loop").with("hot-water-made-by", "on-demand").with("loft-tanks", "no-tanks").job())))
                 .extracting(f -> f.id()).doesNotContain("float-valve-by-hand", "overflow-when");
     }
 }

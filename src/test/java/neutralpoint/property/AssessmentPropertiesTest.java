@@ -31,10 +31,11 @@ import org.junit.jupiter.api.TestFactory;
  * What holds of every call-out, tried on many made at random from the catalogue. A failure shows the
  * smallest call-out that still fails. Without a seed every run tries the same call-outs;
  * {@code -Dneutralpoint.seed=12345} tries others and {@code -Dneutralpoint.tries=1000000} more.
+ * Holds {@link neutralpoint.rulebase.WaterPaths}.
  */
 class AssessmentPropertiesTest {
-    private static final int TRIES = Integer.getInteger("neutralpoint.tries", 20_000);
-    private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
+    private static final int TRIES = Tries.CALLOUTS;
+    private static final long SEED = Tries.SEED;
     /** A property that met fewer call-outs than one in a thousand has shown too little. */
     private static final int ENOUGH = Math.max(1, TRIES / 1000);
     private static final String SAID_WITH_EVERYTHING = "tool-advises-only";
@@ -130,13 +131,13 @@ class AssessmentPropertiesTest {
 
     @TestFactory
     List<DynamicTest> everyPropertyHolds() {
-        System.out.printf("%d random call-outs from -Dneutralpoint.seed=%d%n", TRIES, SEED);
+        Tries.note("%d random call-outs from -Dneutralpoint.seed=%d", TRIES, SEED);
         Map<Property, Outcome> outcomes = new ConcurrentHashMap<>();
         IntStream.range(0, TRIES).parallel().forEach(number -> tryOn(number, outcomes));
         return PROPERTIES.stream().map(p -> DynamicTest.dynamicTest(p.name(), () -> {
             Outcome outcome = outcomes.getOrDefault(p, new Outcome(0, Optional.empty()));
             outcome.firstBroken().ifPresent(number -> show(p, number));
-            System.out.printf("%8d call-outs: %s%n", outcome.met(), p.name());
+            Tries.note("%8d call-outs: %s", outcome.met(), p.name());
             assertThat(outcome.met()).as("call-outs the property speaks of").isGreaterThanOrEqualTo(ENOUGH);
         })).toList();
     }

@@ -1,5 +1,6 @@
 package neutralpoint.property;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -38,9 +39,7 @@ class ComplaintAloneTest {
 
     @Test
     void aStoveInGoodOrderIsNotReferredOnARoutineVisit() {
-        Job stove = Shared.job("""
-                {"findings": {"red-lines": [], "complaint": ["routine"], "heating-filled-by": "loft-tank", "heat-source": ["solid-fuel"],
-                 "heat-leak-path": "always-open", "tank-level-cold": "low", "vent-end": "open-above-water", "cold-pattern": "all-hot"}}""");
+        Job stove = aJob().with("red-lines").with("complaint", "routine").with("heating-filled-by", "loft-tank").with("heat-source", "solid-fuel").with("heat-leak-path", "always-open").with("tank-level-cold", "low").with("vent-end", "open-above-water").with("cold-pattern", "all-hot").job();
         assertThat(Shared.ASSESSOR.assess(stove).verdict().course().id()).isEqualTo("no-wet-side-work");
     }
 

@@ -37,8 +37,8 @@ import org.junit.jupiter.api.TestFactory;
  * catalogue or the rules. Common practice, no source, where nothing else is named.
  */
 class PlanUnderAStopTest {
-    private static final int TRIES = Integer.getInteger("neutralpoint.dangerTries", 20);
-    private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
+    private static final int TRIES = Tries.PER_DANGER;
+    private static final long SEED = Tries.SEED;
     private static final Catalogue WRITTEN = CatalogueFiles.fromFolder(Path.of("rules/catalogue"));
     private static final List<String> METHODS = List.copyOf(Shared.CATALOGUE.methods().keySet());
 

@@ -24,10 +24,11 @@ import org.junit.jupiter.api.Test;
 /**
  * A what-if tells the same as judging the changed call-out from scratch, whatever is changed: an answer
  * more, another answer, an answer taken back, one that some rule asks to be absent, one that is counted.
+ * Holds {@link neutralpoint.rulebase.WhatIf} and {@link neutralpoint.rulebase.Outlook}.
  */
 class WhatIfPropertiesTest {
-    private static final int JOBS = Integer.getInteger("neutralpoint.whatIfs", 2_000);
-    private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
+    private static final int JOBS = Tries.WHAT_IFS;
+    private static final long SEED = Tries.SEED;
     private static final List<Finding> ALL = List.copyOf(Shared.CATALOGUE.findings().values());
     private static final List<Finding> ASKED_ABSENT =
             ReferenceCheck.absent(RuleReader.all(Path.of("rules"))).stream().map(Shared.CATALOGUE::finding).toList();
@@ -38,7 +39,7 @@ class WhatIfPropertiesTest {
     @Test
     void aWhatIfIsTheSameAsJudgingAnew() {
         List<String> wrong = IntStream.range(0, JOBS).parallel().mapToObj(this::differences).flatMap(List::stream).limit(3).toList();
-        System.out.printf("what-ifs in %d random call-outs from -Dneutralpoint.seed=%d: %s%n", JOBS, SEED, new TreeMap<>(met));
+        Tries.note("what-ifs in %d random call-outs from -Dneutralpoint.seed=%d: %s", JOBS, SEED, new TreeMap<>(met));
         assertThat(wrong).isEmpty();
         assertThat(met).hasSizeGreaterThanOrEqualTo(5).allSatisfy((kind, times) -> assertThat(times).as(kind).isGreaterThan(JOBS / 50));
     }

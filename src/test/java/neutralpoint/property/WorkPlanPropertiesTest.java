@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
 
 /** What holds of every plan, tried on call-outs made at random, for the course recommended and for a method drawn by lot. */
 class WorkPlanPropertiesTest {
-    private static final int TRIES = Integer.getInteger("neutralpoint.planTries", 1500);
-    private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
+    private static final int TRIES = Tries.PLANS;
+    private static final long SEED = Tries.SEED;
     private static final int ENOUGH = 20;
     private static final List<String> METHODS = List.copyOf(Shared.CATALOGUE.methods().keySet());
 

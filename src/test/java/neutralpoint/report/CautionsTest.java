@@ -1,5 +1,6 @@
 package neutralpoint.report;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -26,6 +27,7 @@ import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,7 +95,7 @@ class CautionsTest {
     @TestFactory
     Stream<DynamicTest> theFirstViewHoldsAStopsOwnAndAtMostTwoOthersAndCountsTheRest() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () -> {
-            Assessment a = Shared.ASSESSOR.assess(c.job());
+            Assessment a = Shared.assessed(c);
             String view = AssessmentText.of(a, List.of(), WIDE, CautionView.FROM_FILES);
             List<Caution> shown = a.cautions().stream().filter(x -> view.contains(x.text())).toList();
             List<Caution> others = shown.stream().filter(x -> !a.stopCautions().contains(x)).toList();
@@ -106,7 +108,7 @@ class CautionsTest {
 
     @Test
     void withNoStopNoneIsAStopsOwn() {
-        Assessment a = Shared.ASSESSOR.assess(Shared.job("{\"findings\": {\"occupants-need-warmth\": \"yes\", \"tank-warmth\": \"hot\", \"tank-rises-with-pump-off\": \"no\"}}"));
+        Assessment a = Shared.ASSESSOR.assess(aJob().with("occupants-need-warmth", "yes").with("tank-warmth", "hot").with("tank-rises-with-pump-off", "no").job());
         assertThat(a.stops()).isEmpty();
         assertThat(a.cautions()).extracting(Caution::id).contains("occupants-need-warmth", "plastic-tank-support");
         assertThat(a.stopCautions()).isEmpty();
@@ -115,7 +117,7 @@ class CautionsTest {
     @TestFactory
     Stream<DynamicTest> jsonHasAllTheWorstFirst() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () -> {
-            Assessment a = Shared.ASSESSOR.assess(c.job());
+            Assessment a = Shared.assessed(c);
             @SuppressWarnings("unchecked")
             List<Map<String, Object>> json = (List<Map<String, Object>>) AssessmentJson.of(a, List.of()).get("cautions");
             assertThat(json).extracting(x -> x.get("id")).containsExactlyElementsOf(a.cautions().stream().map(Caution::id).toList());
@@ -148,6 +150,7 @@ class CautionsTest {
                         .noneMatch(c -> c.id().equals("machine-electricity")));
     }
 
+    @Tag("slow")
     @TestFactory
     Stream<DynamicTest> aPlanPrintsEachInFullOnce() {
         return Shared.allCases().stream().map(c -> DynamicTest.dynamicTest(c.id(), () -> {

@@ -24,7 +24,10 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** A danger is met however it is told: by a ticked red line, by another answer, by a reading, by a row or by a sum. */
+/**
+ * A danger is met however it is told: by a ticked red line, by another answer, by a reading, by a row or by a sum.
+ * Holds {@link StandingDangers}.
+ */
 class DangersTest {
     private static final Catalogue WRITTEN = CatalogueFiles.fromFolder(Path.of("rules/catalogue"));
 

@@ -1,5 +1,6 @@
 package neutralpoint.rulebase;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import neutralpoint.Shared;
@@ -9,10 +10,7 @@ import org.junit.jupiter.api.Test;
 class DisputeTest {
     @Test
     void testsThatDisagreeAreNamedAndNeitherDecides() {
-        Assessment a = Shared.ASSESSOR.assess(Shared.job("""
-                {"findings": {"complaint": ["feed-tank-overflow"], "heating-filled-by": "loft-tank",
-                 "tank-level-supply-shut": "stays", "tank-level-cold": "at-overflow",
-                 "overflow-when": "cold-all-the-time", "float-valve-by-hand": "stuck-shut"}}"""));
+        Assessment a = Shared.ASSESSOR.assess(aJob().with("complaint", "feed-tank-overflow").with("heating-filled-by", "loft-tank").with("tank-level-supply-shut", "stays").with("tank-level-cold", "at-overflow").with("overflow-when", "cold-all-the-time").with("float-valve-by-hand", "stuck-shut").job());
         Assessment.CauseStanding disputed = a.cause("feed-tank-float-letting-by").orElseThrow();
         assertThat(disputed.isDisputed()).isTrue();
         assertThat(disputed.status()).isNotIn("settled", "excluded");

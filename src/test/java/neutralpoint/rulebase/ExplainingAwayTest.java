@@ -6,7 +6,10 @@ import java.util.Optional;
 import neutralpoint.Shared;
 import org.junit.jupiter.api.Test;
 
-/** What one settled fault accounts for stops speaking for others; what it leads to is not the chief. */
+/**
+ * What one settled fault accounts for stops speaking for others; what it leads to is not the chief.
+ * Holds {@link WeighedEvidence}.
+ */
 class ExplainingAwayTest {
     private static final String ORANGE = "\"heating-filled-by\": \"loft-tank\", \"loft-tanks\": \"two\", \"bleed-water\": \"orange\", "
             + "\"complaint\": [\"discoloured-water\"]";

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
  * How evidence is added up, worked by hand. The figures are decibans, ten times the base-ten
  * logarithm of the odds, as I. J. Good used them in <i>Probability and the Weighing of Evidence</i>
  * (1950): 10 decibans are odds of ten to one, and independent evidence simply adds.
+ * Holds {@link CauseWeighing}.
  */
 class LedgerTest {
     private static final double EXACT = 1e-12;

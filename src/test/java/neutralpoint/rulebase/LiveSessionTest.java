@@ -10,7 +10,10 @@ import neutralpoint.rulebase.fact.Observed;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
-/** How a session goes from one set of answers to another without beginning again. */
+/**
+ * How a session goes from one set of answers to another without beginning again.
+ * Holds {@link Session}, {@link FreshSession}, {@link Conclusions}, {@link Facts} and {@link Derived}.
+ */
 class LiveSessionTest {
     private static final Observed BLACK = new Observed("bleed-water", "black");
     private static final Observed CLEAR = new Observed("bleed-water", "clear");

@@ -7,7 +7,10 @@ import neutralpoint.Shared;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Several faults in one house are mended in the order the trade mends them. Common practice, no source. */
+/**
+ * Several faults in one house are mended in the order the trade mends them. Common practice, no source.
+ * Holds {@link WorkOrder}.
+ */
 class OrderOfWorkTest {
     private static final String SLUDGE = "\"drain-water\": \"black-all-along\", \"dirty-water-from\": \"most-radiators\", "
             + "\"cold-base-count\": \"most\", \"fabric-condition\": \"sound\", \"complaint\": [\"radiators-cold-at-base\", \"all-lukewarm\"]";

@@ -1,5 +1,7 @@
 package neutralpoint.workings;
 
+import static neutralpoint.JobBuilder.aJob;
+import static neutralpoint.JobBuilder.more;
 import static neutralpoint.workings.Calculation.Grade.FAIL;
 import static neutralpoint.workings.Calculation.Grade.PASS;
 import static neutralpoint.workings.Calculation.Grade.WARN;
@@ -14,12 +16,12 @@ class VentWorkingsTest {
     private static final String ROOM = "tank-room-worked-out";
 
     private static String vent(double headMetres, double percent, double ventMillimetres) {
-        return Given.choice(Given.figures("pump-head-m", headMetres, "tee-resistance-percent", percent, "vent-rise-mm", ventMillimetres), VENT);
+        return WorkedOut.choice(aJob().readings("pump-head-m", headMetres, "tee-resistance-percent", percent, "vent-rise-mm", ventMillimetres).job(), VENT);
     }
 
     private static String drawn(double headMetres, double percent, double teeBelowWaterMetres) {
-        return Given.choice(Given.figures("pump-head-m", headMetres, "tee-resistance-percent", percent,
-                "vent-tee-below-water-m", teeBelowWaterMetres), VENT);
+        return WorkedOut.choice(aJob().readings("pump-head-m", headMetres, "tee-resistance-percent", percent,
+                "vent-tee-below-water-m", teeBelowWaterMetres).job(), VENT);
     }
 
     @Test
@@ -60,20 +62,20 @@ class VentWorkingsTest {
     void littleWaterLeftInTheVentIsAWarning() {
         // 1.6 m - 1.5 m = 0.1 m left, less than the 0.15 m by which water rocks; 1.7 m leaves 0.2 m.
         String[] figures = {"pump-head-m", "tee-resistance-percent", "vent-tee-below-water-m"};
-        assertThat(Given.of(Given.figures(figures[0], 5, figures[1], -30, figures[2], 1.6), VENT).orElseThrow().grade()).isEqualTo(WARN);
-        assertThat(Given.of(Given.figures(figures[0], 5, figures[1], -30, figures[2], 1.7), VENT).orElseThrow().grade()).isEqualTo(PASS);
+        assertThat(WorkedOut.of(aJob().readings(figures[0], 5, figures[1], -30, figures[2], 1.6).job(), VENT).orElseThrow().grade()).isEqualTo(WARN);
+        assertThat(WorkedOut.of(aJob().readings(figures[0], 5, figures[1], -30, figures[2], 1.7).job(), VENT).orElseThrow().grade()).isEqualTo(PASS);
     }
 
     @Test
     void eachSideNeedsItsOwnHeight() {
-        assertThat(Given.workings(Given.figures("pump-head-m", 5, "tee-resistance-percent", 10, "vent-tee-below-water-m", 1.2))).isEmpty();
-        assertThat(Given.workings(Given.figures("pump-head-m", 5, "tee-resistance-percent", -10, "vent-rise-mm", 450))).isEmpty();
-        assertThat(Given.workings(Given.figures("pump-head-m", 5))).isEmpty();
+        assertThat(WorkedOut.workings(aJob().readings("pump-head-m", 5, "tee-resistance-percent", 10, "vent-tee-below-water-m", 1.2).job())).isEmpty();
+        assertThat(WorkedOut.workings(aJob().readings("pump-head-m", 5, "tee-resistance-percent", -10, "vent-rise-mm", 450).job())).isEmpty();
+        assertThat(WorkedOut.workings(aJob().readings("pump-head-m", 5).job())).isEmpty();
     }
 
     @Test
     void theSumIsShown() {
-        assertThat(Given.of(Given.figures("pump-head-m", 5, "tee-resistance-percent", 10, "vent-rise-mm", 450), VENT).orElseThrow().sums())
+        assertThat(WorkedOut.of(aJob().readings("pump-head-m", 5, "tee-resistance-percent", 10, "vent-rise-mm", 450).job(), VENT).orElseThrow().sums())
                 .containsExactly("pump head 5 m x share between the tees 0.1 = 0.5 m at the vent", "vent above water 0.45 m - 0.5 m = -0.05 m left");
     }
 
@@ -85,13 +87,13 @@ class VentWorkingsTest {
         assertThat(height(600).grade()).as("just high enough").isEqualTo(PASS);
         assertThat(height(594).grade()).isEqualTo(FAIL);
         // A pump that draws the vent down takes nothing off: it is often at rest. 0.2 m + 0.15 m.
-        assertThat(Given.saying(Given.figures("tank-above-boiler-m", 5, "vent-rise-mm", 350, "pump-head-m", 5, "tee-resistance-percent", -20),
+        assertThat(WorkedOut.saying(aJob().readings("tank-above-boiler-m", 5, "vent-rise-mm", 350, "pump-head-m", 5, "tee-resistance-percent", -20).job(),
                 "The vent stands").grade()).isEqualTo(PASS);
     }
 
     private static Calculation height(double ventMillimetres) {
-        return Given.saying(Given.figures("tank-above-boiler-m", 5, "vent-rise-mm", ventMillimetres, "pump-head-m", 5,
-                "tee-resistance-percent", 5), "The vent stands");
+        return WorkedOut.saying(aJob().readings("tank-above-boiler-m", 5, "vent-rise-mm", ventMillimetres, "pump-head-m", 5,
+                "tee-resistance-percent", 5).job(), "The vent stands");
     }
 
     @Test
@@ -113,7 +115,7 @@ class VentWorkingsTest {
     }
 
     private static Calculation head(double metres) {
-        return Given.saying(Given.figures("tank-above-highest-part-m", metres), "The tank's water");
+        return WorkedOut.saying(aJob().readings("tank-above-highest-part-m", metres).job(), "The tank's water");
     }
 
     @Test
@@ -134,7 +136,7 @@ class VentWorkingsTest {
     }
 
     private static Calculation boiling(double tankAboveBoilerMetres, double flowCelsius) {
-        return Given.saying(Given.figures("tank-above-boiler-m", tankAboveBoilerMetres, "boiler-flow-celsius", flowCelsius), "Water boils");
+        return WorkedOut.saying(aJob().readings("tank-above-boiler-m", tankAboveBoilerMetres, "boiler-flow-celsius", flowCelsius).job(), "Water boils");
     }
 
     /** 100 litres from 10 degrees: 2.25 litres at a mean of 70, 2.88 at a flow of 80 (densities 999.7, 977.8 and 971.8 kg/m3). */
@@ -143,28 +145,28 @@ class VentWorkingsTest {
         assertThat(room(2.2)).isEqualTo("too-little");
         assertThat(room(2.9)).isEqualTo("enough");
         assertThat(room(2.5)).as("between them nothing can be said").isEmpty();
-        assertThat(Given.saying(tank(2.5), "The tank has room").grade()).isEqualTo(WARN);
+        assertThat(WorkedOut.saying(tank(2.5), "The tank has room").grade()).isEqualTo(WARN);
         assertThat(room(0)).isEqualTo("too-little");
     }
 
     @Test
     void aBoilerReadCoolSaysNothingOfTheRoomNeeded() {
         // As usual then: 75 degrees flow, where 100 litres gain 2.55.
-        assertThat(Given.choice(Given.with(tank(0), "boiler-flow-celsius", 8), ROOM)).isEqualTo("too-little");
-        assertThat(Given.choice(Given.with(tank(2.6), "boiler-flow-celsius", 8), ROOM)).isEqualTo("enough");
+        assertThat(WorkedOut.choice(more(tank(0)).readings("boiler-flow-celsius", 8).job(), ROOM)).isEqualTo("too-little");
+        assertThat(WorkedOut.choice(more(tank(2.6)).readings("boiler-flow-celsius", 8).job(), ROOM)).isEqualTo("enough");
     }
 
     @Test
     void withoutContentTheTankIsNotJudged() {
-        assertThat(Given.workings(Given.figures("feed-tank-room-litres", 5, "boiler-flow-celsius", 80))).isEmpty();
+        assertThat(WorkedOut.workings(aJob().readings("feed-tank-room-litres", 5, "boiler-flow-celsius", 80).job())).isEmpty();
     }
 
     private static String room(double litres) {
-        return Given.choice(tank(litres), ROOM);
+        return WorkedOut.choice(tank(litres), ROOM);
     }
 
     private static Job tank(double roomLitres) {
-        return Given.figures("feed-tank-room-litres", roomLitres, "system-content-litres", 100, "boiler-flow-celsius", 80,
-                "boiler-flow-return-kelvin", 20);
+        return aJob().readings("feed-tank-room-litres", roomLitres, "system-content-litres", 100, "boiler-flow-celsius", 80,
+                "boiler-flow-return-kelvin", 20).job();
     }
 }

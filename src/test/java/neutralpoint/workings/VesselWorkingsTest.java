@@ -1,5 +1,7 @@
 package neutralpoint.workings;
 
+import static neutralpoint.JobBuilder.aJob;
+import static neutralpoint.JobBuilder.more;
 import static neutralpoint.workings.Calculation.Grade.FAIL;
 import static neutralpoint.workings.Calculation.Grade.NOTE;
 import static neutralpoint.workings.Calculation.Grade.PASS;
@@ -19,20 +21,20 @@ class VesselWorkingsTest {
     private static final String VESSEL = "vessel-worked-out";
 
     private static Job house(double vesselLitres, double coldBar, double hotBar) {
-        return Given.figures("system-content-litres", 100, "vessel-size-litres", vesselLitres, "pressure-cold-bar", coldBar,
-                "pressure-hot-bar", hotBar);
+        return aJob().readings("system-content-litres", 100, "vessel-size-litres", vesselLitres, "pressure-cold-bar", coldBar,
+                "pressure-hot-bar", hotBar).job();
     }
 
     private static Job charged(double chargeBar, Job house) {
-        return Given.with(house, "vessel-charge-bar", chargeBar);
+        return more(house).readings("vessel-charge-bar", chargeBar).job();
     }
 
     private static String verdict(Job job) {
-        return Given.choice(job, VESSEL);
+        return WorkedOut.choice(job, VESSEL);
     }
 
     private static Calculation hot(Job job) {
-        return Given.saying(job, "Hot gauge");
+        return WorkedOut.saying(job, "Hot gauge");
     }
 
     @Test
@@ -115,19 +117,19 @@ class VesselWorkingsTest {
 
     @Test
     void nothingIsSaidFromAGaugeReadWhileTheBoilerWasCool() {
-        assertThat(verdict(Given.with(house(12, 1, 2.8), "boiler-flow-celsius", 39))).isEmpty();
-        assertThat(verdict(Given.with(house(12, 1, 2.8), "boiler-flow-celsius", 75))).isEqualTo("charge-lost");
+        assertThat(verdict(more(house(12, 1, 2.8)).readings("boiler-flow-celsius", 39).job())).isEmpty();
+        assertThat(verdict(more(house(12, 1, 2.8)).readings("boiler-flow-celsius", 75).job())).isEqualTo("charge-lost");
     }
 
     @Test
     void aHotReadingUnderTheColdOneSaysNothing() {
-        assertThat(Given.workings(house(12, 1.5, 1.0))).noneMatch(w -> w.says().startsWith("Hot gauge"));
+        assertThat(WorkedOut.workings(house(12, 1.5, 1.0))).noneMatch(w -> w.says().startsWith("Hot gauge"));
     }
 
     @Test
     void whatTheContentLeavesOpenStaysOpen() {
         // 8 radiators hold 67.5 to 112.5 litres: a vessel of 4 should show anything from 1.9 to over 3 bar.
-        Job unsure = Given.with(Given.panels(8, "type-11", 600, 1000), "vessel-size-litres", 4, "pressure-cold-bar", 1, "pressure-hot-bar", 2.7);
+        Job unsure = aJob().panels(8, "type-11", 600, 1000).readings("vessel-size-litres", 4, "pressure-cold-bar", 1, "pressure-hot-bar", 2.7).job();
         Job byCount = unsure.withRadiators(unsure.radiators().stream().map(r -> new Radiator(r.name(), r.floor())).toList());
         assertThat(verdict(byCount)).isEmpty();
         assertThat(hot(byCount).grade()).isEqualTo(NOTE);
@@ -135,7 +137,7 @@ class VesselWorkingsTest {
 
     @Test
     void aVesselLargerThanTheSystemHardlyMovesTheGauge() {
-        Job job = Given.figures("system-content-litres", 10, "vessel-size-litres", 200, "pressure-cold-bar", 1, "pressure-hot-bar", 1.1);
+        Job job = aJob().readings("system-content-litres", 10, "vessel-size-litres", 200, "pressure-cold-bar", 1, "pressure-hot-bar", 1.1).job();
         assertThat(verdict(job)).isEqualTo("as-expected");
         assertThat(hot(job).says()).contains("would show 1 bar");
     }
@@ -143,7 +145,7 @@ class VesselWorkingsTest {
     @Test
     void theHottestFlowGainsMost() {
         // Flow 120, drop 20: mean 110 degrees, 951 kg/m3, 5.06 % of 100 litres.
-        Job job = Given.with(house(12, 1, 3), "boiler-flow-celsius", 120, "boiler-flow-return-kelvin", 20);
+        Job job = more(house(12, 1, 3)).readings("boiler-flow-celsius", 120, "boiler-flow-return-kelvin", 20).job();
         assertThat(hot(job).sums().get(1)).startsWith("from 15 to 110 degrees it gains 5.0");
     }
 
@@ -159,17 +161,17 @@ class VesselWorkingsTest {
     }
 
     private static Calculation.Grade fill(double coldBar, double metres) {
-        return Given.saying(Given.figures("pressure-cold-bar", coldBar, "highest-radiator-above-gauge-m", metres), "Filled to").grade();
+        return WorkedOut.saying(aJob().readings("pressure-cold-bar", coldBar, "highest-radiator-above-gauge-m", metres).job(), "Filled to").grade();
     }
 
     @Test
     void theHotGaugeStaysUnderTheSafetyValve() {
-        assertThat(Given.saying(Given.figures("pressure-hot-bar", 2.6), "Hot, the").grade()).isEqualTo(PASS);
-        assertThat(Given.saying(Given.figures("pressure-hot-bar", 2.7), "Hot, the").grade()).isEqualTo(WARN);
-        assertThat(Given.saying(Given.figures("pressure-hot-bar", 3), "Hot, the").grade()).isEqualTo(FAIL);
-        assertThat(Given.saying(Given.figures("pressure-hot-bar", 2.2), "Hot, the").says())
+        assertThat(WorkedOut.saying(aJob().readings("pressure-hot-bar", 2.6).job(), "Hot, the").grade()).isEqualTo(PASS);
+        assertThat(WorkedOut.saying(aJob().readings("pressure-hot-bar", 2.7).job(), "Hot, the").grade()).isEqualTo(WARN);
+        assertThat(WorkedOut.saying(aJob().readings("pressure-hot-bar", 3).job(), "Hot, the").grade()).isEqualTo(FAIL);
+        assertThat(WorkedOut.saying(aJob().readings("pressure-hot-bar", 2.2).job(), "Hot, the").says())
                 .isEqualTo("Hot, the gauge stands 0.8 bar under the safety valve.");
-        assertThat(Given.saying(Given.figures("pressure-hot-bar", 6), "Hot, the").says())
+        assertThat(WorkedOut.saying(aJob().readings("pressure-hot-bar", 6).job(), "Hot, the").says())
                 .isEqualTo("Hot, the gauge stands at 6 bar and the usual safety valve lifts at 3.");
     }
 
@@ -180,6 +182,6 @@ class VesselWorkingsTest {
         assertThat(line.expectedBar().apply(65).orElseThrow()).isCloseTo(1.38, within(0.005));
         assertThat(line.expectedBar().apply(-40)).isEqualTo(line.expectedBar().apply(15));
         assertThat(line.expectedBar().apply(400)).isEqualTo(line.expectedBar().apply(120));
-        assertThat(VesselWorkings.line(Given.figures("pressure-cold-bar", 1))).isEmpty();
+        assertThat(VesselWorkings.line(aJob().readings("pressure-cold-bar", 1).job())).isEmpty();
     }
 }

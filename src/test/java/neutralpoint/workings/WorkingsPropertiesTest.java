@@ -1,5 +1,7 @@
 package neutralpoint.workings;
 
+import static neutralpoint.JobBuilder.aJob;
+import static neutralpoint.JobBuilder.more;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
@@ -8,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.BiConsumer;
+import neutralpoint.Radiators;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.JobCheck;
@@ -21,16 +24,17 @@ import neutralpoint.job.JobFile;
 import neutralpoint.job.Radiator;
 import neutralpoint.job.Temperatures;
 import neutralpoint.property.RandomReadings;
+import neutralpoint.property.Tries;
 import org.junit.jupiter.api.Test;
 
 /** What holds of everything worked out from readings, whatever a job file may hold. */
 class WorkingsPropertiesTest {
-    private static final int TRIES = Integer.getInteger("neutralpoint.tries", 3000);
-    private static final long SEED = Long.getLong("neutralpoint.seed", 1950);
+    private static final int TRIES = Tries.READINGS;
+    private static final long SEED = Tries.SEED;
     private static final int LONGEST_SENTENCE = 160;
 
     private static void everyJob(BiConsumer<Job, Random> holds) {
-        System.out.printf("%d random jobs from -Dneutralpoint.seed=%d%n", TRIES, SEED);
+        Tries.note("%d random jobs from -Dneutralpoint.seed=%d", TRIES, SEED);
         for (int number = 0; number < TRIES; number++) {
             long seed = SEED * 1_000_003 + number;
             Job job = RandomReadings.job(new Random(seed));
@@ -49,7 +53,7 @@ class WorkingsPropertiesTest {
             Job accepted = new JobCheck(Shared.CATALOGUE)
                     .check(JobFile.draft(Documents.json("random", Json.pretty(JobFile.fields(job)), 1), "random"));
             assertThat(accepted.answers()).isEqualTo(job.answers());
-            Given.workings(accepted).forEach(w -> w.finding().ifPresent(f -> answers.merge(f.id() + " "
+            WorkedOut.workings(accepted).forEach(w -> w.finding().ifPresent(f -> answers.merge(f.id() + " "
                     + (f.answer() instanceof Answer.One one ? one.choice() : ""), 1, Integer::sum)));
         });
         assertThat(answers.keySet()).as("met: %s", answers).contains("vent-worked-out pumps-over", "vent-worked-out near-pumping-over",
@@ -60,7 +64,7 @@ class WorkingsPropertiesTest {
 
     @Test
     void everyAnswerIsOneThatTheFindingTakes() {
-        everyJob((job, random) -> Given.workings(job).forEach(w -> w.finding().ifPresent(WorkingsPropertiesTest::assertValid)));
+        everyJob((job, random) -> WorkedOut.workings(job).forEach(w -> w.finding().ifPresent(WorkingsPropertiesTest::assertValid)));
     }
 
     private static void assertValid(Calculation.Found found) {
@@ -79,7 +83,7 @@ class WorkingsPropertiesTest {
 
     @Test
     void everyOutcomeIsAPlainSentence() {
-        everyJob((job, random) -> Given.workings(job).forEach(w -> {
+        everyJob((job, random) -> WorkedOut.workings(job).forEach(w -> {
             assertThat(w.says()).hasSizeLessThan(LONGEST_SENTENCE).endsWith(".").doesNotContain("NaN", "Infinity");
             assertThat(w.sums()).allSatisfy(s -> assertThat(s).isNotBlank().doesNotContain("NaN", "Infinity"));
         }));
@@ -87,7 +91,7 @@ class WorkingsPropertiesTest {
 
     @Test
     void theSameJobGivesTheSameTwice() {
-        everyJob((job, random) -> assertThat(Given.workings(job)).isEqualTo(Given.workings(job)));
+        everyJob((job, random) -> assertThat(WorkedOut.workings(job)).isEqualTo(WorkedOut.workings(job)));
     }
 
     @Test
@@ -97,20 +101,20 @@ class WorkingsPropertiesTest {
             for (String finding : Shared.CATALOGUE.findings().keySet()) {
                 more = job.isAnswered(finding) || random.nextInt(5) > 0 ? more : more.with(finding, Answer.NOT_CHECKED);
             }
-            assertThat(Given.workings(more)).isEqualTo(Given.workings(job));
+            assertThat(WorkedOut.workings(more)).isEqualTo(WorkedOut.workings(job));
         });
-        Job bare = Given.panels(5, "type-11", 600, 1000);
-        assertThat(Given.workings(bare.with("red-lines", Answer.NOT_CHECKED))).isEqualTo(Given.workings(bare)).isNotEmpty();
+        Job bare = aJob().panels(5, "type-11", 600, 1000).job();
+        assertThat(WorkedOut.workings(bare.with("red-lines", Answer.NOT_CHECKED))).isEqualTo(WorkedOut.workings(bare)).isNotEmpty();
     }
 
     /** How bad it is: stays put, near, over. */
     private static int badness(Job job) {
-        return List.of("", "stays-put", "near-pumping-over", "pumps-over").indexOf(Given.choice(job, "vent-worked-out"));
+        return List.of("", "stays-put", "near-pumping-over", "pumps-over").indexOf(WorkedOut.choice(job, "vent-worked-out"));
     }
 
     private static Job vent(Random random) {
-        return Given.figures("pump-head-m", 0.1 + 10 * random.nextDouble(), "tee-resistance-percent", 40 * random.nextDouble(),
-                "vent-rise-mm", 1500 * random.nextDouble());
+        return aJob().readings("pump-head-m", 0.1 + 10 * random.nextDouble(), "tee-resistance-percent", 40 * random.nextDouble(),
+                "vent-rise-mm", 1500 * random.nextDouble()).job();
     }
 
     @Test
@@ -118,7 +122,7 @@ class WorkingsPropertiesTest {
         for (long seed = 0; seed < TRIES; seed++) {
             Random random = new Random(seed);
             Job job = vent(random);
-            Job more = Given.with(job, "pump-head-m", Readings.get(job, "pump-head-m") + 2 * random.nextDouble());
+            Job more = more(job).readings("pump-head-m", Readings.get(job, "pump-head-m") + 2 * random.nextDouble()).job();
             assertThat(badness(more)).as("seed %d", seed).isGreaterThanOrEqualTo(badness(job)).isPositive();
         }
     }
@@ -127,11 +131,11 @@ class WorkingsPropertiesTest {
     void aHigherVentIsNeverWorse() {
         for (long seed = 0; seed < TRIES; seed++) {
             Random random = new Random(seed);
-            Job job = Given.with(vent(random), "tank-above-boiler-m", 20 * random.nextDouble());
-            Job higher = Given.with(job, "vent-rise-mm", Readings.get(job, "vent-rise-mm") + 500 * random.nextDouble());
+            Job job = more(vent(random)).readings("tank-above-boiler-m", 20 * random.nextDouble()).job();
+            Job higher = more(job).readings("vent-rise-mm", Readings.get(job, "vent-rise-mm") + 500 * random.nextDouble()).job();
             assertThat(badness(higher)).as("seed %d", seed).isLessThanOrEqualTo(badness(job));
-            assertThat(Given.saying(higher, "The vent stands").grade()).as("seed %d", seed)
-                    .isLessThanOrEqualTo(Given.saying(job, "The vent stands").grade());
+            assertThat(WorkedOut.saying(higher, "The vent stands").grade()).as("seed %d", seed)
+                    .isLessThanOrEqualTo(WorkedOut.saying(job, "The vent stands").grade());
         }
     }
 
@@ -141,11 +145,11 @@ class WorkingsPropertiesTest {
         for (long seed = 0; seed < TRIES; seed++) {
             Random random = new Random(seed);
             double flow = 50 + 30 * random.nextDouble();
-            Radiator r = Given.radiator("hall", flow - 5 * random.nextDouble(), flow - 30 * random.nextDouble(), flow, flow - 20 * random.nextDouble());
+            Radiator r = Radiators.read("hall", flow - 5 * random.nextDouble(), flow - 30 * random.nextDouble(), flow, flow - 20 * random.nextDouble());
             if (state(r) == RadiatorState.BASE_RESTRICTED) {
                 restricted++;
                 Temperatures t = r.temperatures();
-                Radiator colder = Given.radiator("hall", t.topCelsius().getAsDouble(), t.baseCelsius().getAsDouble() - 20 * random.nextDouble(),
+                Radiator colder = Radiators.read("hall", t.topCelsius().getAsDouble(), t.baseCelsius().getAsDouble() - 20 * random.nextDouble(),
                         flow, t.returnTailCelsius().getAsDouble());
                 assertThat(state(colder)).as("seed %d", seed).isEqualTo(RadiatorState.BASE_RESTRICTED);
             }
@@ -154,7 +158,7 @@ class WorkingsPropertiesTest {
     }
 
     private static RadiatorReading.RadiatorState state(Radiator r) {
-        return SurveyedRadiator.of(Given.house(r)).get(0).state();
+        return SurveyedRadiator.of(aJob().radiators(r).job()).get(0).state();
     }
 
     @Test
@@ -162,9 +166,9 @@ class WorkingsPropertiesTest {
         for (long seed = 0; seed < TRIES; seed++) {
             Random random = new Random(seed);
             double litres = 1 + 30 * random.nextDouble();
-            Job job = Given.figures("system-content-litres", 20 + 200 * random.nextDouble(), "vessel-size-litres", litres,
-                    "pressure-cold-bar", 2 * random.nextDouble(), "pressure-hot-bar", 3);
-            Job larger = Given.with(job, "vessel-size-litres", litres + 10 * random.nextDouble());
+            Job job = aJob().readings("system-content-litres", 20 + 200 * random.nextDouble(), "vessel-size-litres", litres,
+                    "pressure-cold-bar", 2 * random.nextDouble(), "pressure-hot-bar", 3).job();
+            Job larger = more(job).readings("vessel-size-litres", litres + 10 * random.nextDouble()).job();
             double content = Readings.get(job, "system-content-litres");
             assertThat(HotGauge.of(larger).orElseThrow().expectedBar(content)).as("seed %d", seed)
                     .isLessThanOrEqualTo(HotGauge.of(job).orElseThrow().expectedBar(content));

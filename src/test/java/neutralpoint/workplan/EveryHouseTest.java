@@ -25,6 +25,7 @@ import org.junit.jupiter.api.TestFactory;
  * Every kind of system with every layout of controls and every way of cleansing: a plan where the trade
  * allows it, a refusal where it does not. What is allowed is written down here and not asked of the rules.
  * Common practice, no source.
+ * Holds {@link neutralpoint.rulebase.PlanDrafter} and {@link neutralpoint.rulebase.MethodChoice}.
  */
 class EveryHouseTest {
     private static final Assessor ASSESSOR = Shared.ASSESSOR;

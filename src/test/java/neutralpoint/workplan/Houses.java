@@ -1,16 +1,16 @@
 package neutralpoint.workplan;
 
+import static neutralpoint.JobBuilder.aJob;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
+import neutralpoint.Radiators;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Finding;
@@ -20,7 +20,6 @@ import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
 import neutralpoint.job.RadiatorSize;
-import neutralpoint.job.Temperatures;
 import neutralpoint.workplan.figures.Figure;
 import neutralpoint.workplan.figures.JobScope;
 import neutralpoint.workplan.figures.Quantities;
@@ -36,20 +35,8 @@ public final class Houses {
 
     /** Ten single finned panels of 600 by 1000 mm; 100 litres measured, 12 litres a minute at the tap, bleed water grey. */
     public static Job tenRadiators() {
-        return reading(reading(radiators(10).with("bleed-water", new Answer.One("black")), "system-content-litres", 100),
-                "cold-supply-litres-per-minute", 12);
-    }
-
-    public static Job radiators(int count) {
-        return Job.begin("ten").withRadiators(IntStream.rangeClosed(1, count).mapToObj(i -> sized("room " + i, "type-11", 600, 1000)).toList());
-    }
-
-    public static Radiator sized(String name, String type, int height, int length) {
-        return new Radiator(name, "ground", "", OptionalDouble.empty(), Optional.of(new RadiatorSize(type, height, length)), "unknown", Temperatures.NONE);
-    }
-
-    public static Job reading(Job job, String finding, double value) {
-        return job.with(finding, new Answer.Reading(value, Shared.CATALOGUE.finding(finding).unit()));
+        return aJob().panels(10, "type-11", 600, 1000).with("bleed-water", "black").reading("system-content-litres", 100)
+                .reading("cold-supply-litres-per-minute", 12).job();
     }
 
     /** Every course with each of its methods, on systems of several kinds. */
@@ -74,7 +61,7 @@ public final class Houses {
                 "hot-water-made-by", "heat-source");
         Job job = Job.begin("random").withRadiators(IntStream.range(0, random.nextInt(15)).mapToObj(i -> random.nextInt(4) == 0
                 ? new Radiator("room " + i, "ground")
-                : sized("room " + i, RadiatorSize.TYPES.get(random.nextInt(RadiatorSize.TYPES.size())), 100 + random.nextInt(2401), 100 + random.nextInt(5901))).toList());
+                : Radiators.sized("room " + i, RadiatorSize.TYPES.get(random.nextInt(RadiatorSize.TYPES.size())), 100 + random.nextInt(2401), 100 + random.nextInt(5901))).toList());
         for (String id : findings) {
             if (random.nextInt(3) > 0) {
                 job = job.with(id, answer(Shared.CATALOGUE.finding(id), random));

@@ -14,7 +14,10 @@ import neutralpoint.rulebase.RuleInfo;
 import neutralpoint.rulebase.fact.Step;
 import org.junit.jupiter.api.Test;
 
-/** What the planner orders, and what it refuses to produce, each by its name. */
+/**
+ * What the planner orders, and what it refuses to produce, each by its name.
+ * Holds {@link IsolationRegister}, {@link PlanStep}, {@link Refusal}, {@link Stage} and {@link neutralpoint.rulebase.DraftPlan}.
+ */
 class PlannerTest {
     private static final Step BOILER_DEAD = Step.called("boiler-dead").in("isolate").fires(false);
 

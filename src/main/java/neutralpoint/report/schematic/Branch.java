@@ -29,7 +29,7 @@ record Branch(Component part, List<String> words, List<String> body, int pipe, b
             return List.of(new Branch(part, List.of(), store(labels, frame), 0, top, inlet, below));
         }
         if (part != Component.RADIATORS) {
-            List<String> body = body(part, sketch, labels.inFull());
+            List<String> body = body(part, sketch);
             List<String> words = new ArrayList<>(labels.of(part, "", body.size() > 1 ? beside : whole));
             if (part == Component.MIXING_SET) {
                 words.add("under-floor loops");
@@ -42,7 +42,7 @@ record Branch(Component part, List<String> words, List<String> body, int pipe, b
             return part == Component.CYLINDER && sketch.system().equals("solid-fuel") ? List.of(rung, heatLeak()) : List.of(rung);
         }
         List<Branch> floors = new ArrayList<>();
-        List<String> body = body(part, sketch, labels.inFull());
+        List<String> body = body(part, sketch);
         int room = body.size() > 1 ? beside : whole;
         List<String> names = sketch.floors().isEmpty() ? List.of("") : sketch.floors();
         for (String floor : names) {
@@ -59,7 +59,7 @@ record Branch(Component part, List<String> words, List<String> body, int pipe, b
                 List.of());
     }
 
-    private static List<String> body(Component part, Schematic sketch, boolean inFull) {
+    private static List<String> body(Component part, Schematic sketch) {
         return switch (part) {
             case CYLINDER -> cylinder(sketch);
             case MIXING_SET -> List.of("       ╭╮╭╮╭╮", "[mix]──╯╰╯╰╯╰");

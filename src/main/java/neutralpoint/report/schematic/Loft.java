@@ -3,6 +3,7 @@ package neutralpoint.report.schematic;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import neutralpoint.document.Lookup;
 
 /** The cistern in the loft, the vent looped over it and the feed from its base. */
 record Loft(PipeColumns frame, Labels labels) {
@@ -30,8 +31,8 @@ record Loft(PipeColumns frame, Labels labels) {
         drawCistern(canvas);
         List<Component> all = new ArrayList<>(frame.left());
         all.addAll(frame.right());
-        all.forEach(part -> drawLane(canvas, part, rows.get(part)));
-        all.forEach(part -> drawFoot(canvas, part, rows.get(part)));
+        all.forEach(part -> drawLane(canvas, part, Lookup.known(rows, part)));
+        all.forEach(part -> drawFoot(canvas, part, Lookup.known(rows, part)));
         all.stream().filter(Loft::vents).forEach(part -> drawLoop(canvas, part));
         all.stream().filter(part -> part != Component.VENT_TEE).forEach(part -> drawFeed(canvas, part));
         canvas.put(height() - 1, frame.middle() - 5, " loft floor ");

@@ -84,7 +84,7 @@ public record House(Job job, Optional<SystemLitres> content, List<Emitter> radia
 
     public Tube largestPipe() {
         String[] said = job.answer("largest-pipe").map(a -> a instanceof Answer.One one ? one.choice() : USUAL_PIPE).orElse(USUAL_PIPE)
-                .split("-");
+                .split("-", 0);
         return Tube.usual(said[0].equals("copper") ? Tube.Material.COPPER : Tube.Material.BARRIER_PLASTIC, Double.parseDouble(said[1]));
     }
 

@@ -1,10 +1,10 @@
 package neutralpoint.workplan.figures;
 
+import static neutralpoint.JobBuilder.aJob;
 import static neutralpoint.workplan.Houses.MACHINE;
 import static neutralpoint.workplan.Houses.figure;
 import static neutralpoint.workplan.Houses.isAbout;
 import static neutralpoint.workplan.Houses.published;
-import static neutralpoint.workplan.Houses.radiators;
 import static neutralpoint.workplan.Houses.tenRadiators;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -38,16 +38,16 @@ class DumpsTest {
     /** Straw water is clear with a tenth left, ln 10 = 2.303; black all along wants a fiftieth, ln 50 = 3.912. */
     @Test
     void theDirtierTheWaterTheLongerTheDump() {
-        assertThat(turnovers(radiators(3).with("bleed-water", new Answer.One("straw"))).likely()).isCloseTo(2.3026, within(1e-4));
-        assertThat(turnovers(radiators(3).with("bleed-water", new Answer.One("orange"))).likely()).isCloseTo(2.9957, within(1e-4));
-        assertThat(turnovers(radiators(3).with("drain-water", new Answer.One("black-all-along"))).likely()).isCloseTo(3.9120, within(1e-4));
-        assertThat(turnovers(radiators(3).with("cold-base-count", new Answer.One("most"))).likely()).isCloseTo(3.9120, within(1e-4));
-        Estimate unseen = turnovers(radiators(3));
+        assertThat(turnovers(aJob().panels(3, "type-11", 600, 1000).with("bleed-water", "straw").job()).likely()).isCloseTo(2.3026, within(1e-4));
+        assertThat(turnovers(aJob().panels(3, "type-11", 600, 1000).with("bleed-water", "orange").job()).likely()).isCloseTo(2.9957, within(1e-4));
+        assertThat(turnovers(aJob().panels(3, "type-11", 600, 1000).with("drain-water", "black-all-along").job()).likely()).isCloseTo(3.9120, within(1e-4));
+        assertThat(turnovers(aJob().panels(3, "type-11", 600, 1000).with("cold-base-count", "most").job()).likely()).isCloseTo(3.9120, within(1e-4));
+        Estimate unseen = turnovers(aJob().panels(3, "type-11", 600, 1000).job());
         assertThat(unseen.low()).isCloseTo(2.3026 * 0.85, within(1e-4));
         assertThat(unseen.high()).isCloseTo(3.9120 * 1.15, within(1e-4));
-        assertThat(Quantities.of(radiators(3), MACHINE).toMeasure()).anyMatch(s -> s.startsWith("Look at the water"));
+        assertThat(Quantities.of(aJob().panels(3, "type-11", 600, 1000).job(), MACHINE).toMeasure()).anyMatch(s -> s.startsWith("Look at the water"));
         // One sign of dirt outweighs a clear cup.
-        assertThat(turnovers(radiators(3).with("bleed-water", new Answer.One("clear")).with("drain-water", new Answer.One("dirty-then-clear")))
+        assertThat(turnovers(aJob().panels(3, "type-11", 600, 1000).with("bleed-water", "clear").with("drain-water", "dirty-then-clear").job())
                 .likely()).isCloseTo(2.9957, within(1e-4));
     }
 

@@ -1,5 +1,6 @@
 package neutralpoint.workplan.figures;
 
+import static neutralpoint.JobBuilder.more;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
+import neutralpoint.Radiators;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
@@ -73,7 +75,7 @@ class QuantitiesPropertiesTest {
             // One more like the last: a first unmeasured one would turn a count into a rule of thumb.
             Radiator last = job.radiators().get(job.radiators().size() - 1);
             List<Radiator> more = new ArrayList<>(job.radiators());
-            more.add(last.body().map(b -> Houses.sized("one more", b.type(), b.heightMillimetres(), b.lengthMillimetres()))
+            more.add(last.body().map(b -> Radiators.sized("one more", b.type(), b.heightMillimetres(), b.lengthMillimetres()))
                     .orElse(new Radiator("one more", "ground")));
             Quantities before = Quantities.of(job, Houses.MACHINE);
             Quantities after = Quantities.of(job.withRadiators(more), Houses.MACHINE);
@@ -91,8 +93,8 @@ class QuantitiesPropertiesTest {
             double flow = 1 + random.nextDouble() * 40;
             Job job = Houses.random(random);
             for (JobScope scope : Houses.scopes()) {
-                Quantities slow = Quantities.of(Houses.reading(job, "cold-supply-litres-per-minute", flow), scope);
-                Quantities fast = Quantities.of(Houses.reading(job, "cold-supply-litres-per-minute", flow * 1.4), scope);
+                Quantities slow = Quantities.of(more(job).reading("cold-supply-litres-per-minute", flow).job(), scope);
+                Quantities fast = Quantities.of(more(job).reading("cold-supply-litres-per-minute", flow * 1.4).job(), scope);
                 for (String id : List.of("dump-minutes", "rinse-minutes", "refill-minutes")) {
                     neverLess(fast.figure(id), slow.figure(id), "seed " + SEED + ", house " + i + ", " + scope + ", " + id);
                 }
@@ -107,8 +109,8 @@ class QuantitiesPropertiesTest {
             double power = 5 + random.nextDouble() * 60;
             Job job = Houses.random(random);
             String id = "heat-up-minutes-by-boiler";
-            Optional<Figure> weak = Quantities.of(Houses.reading(job, "boiler-output-kw", power), Houses.REPAIR).figure(id);
-            Optional<Figure> strong = Quantities.of(Houses.reading(job, "boiler-output-kw", power * 1.3), Houses.REPAIR).figure(id);
+            Optional<Figure> weak = Quantities.of(more(job).reading("boiler-output-kw", power).job(), Houses.REPAIR).figure(id);
+            Optional<Figure> strong = Quantities.of(more(job).reading("boiler-output-kw", power * 1.3).job(), Houses.REPAIR).figure(id);
             assertThat(weak.isEmpty() || strong.isPresent()).as("seed %d, house %d: a stronger one gets there too", SEED, i).isTrue();
             neverLess(strong.filter(s -> weak.isPresent()), weak, "seed " + SEED + ", house " + i);
         }

@@ -1,10 +1,10 @@
 package neutralpoint.workplan.figures;
 
+import static neutralpoint.JobBuilder.more;
 import static neutralpoint.workplan.Houses.MACHINE;
 import static neutralpoint.workplan.Houses.REPAIR;
 import static neutralpoint.workplan.Houses.figure;
 import static neutralpoint.workplan.Houses.isAbout;
-import static neutralpoint.workplan.Houses.reading;
 import static neutralpoint.workplan.Houses.tenRadiators;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -12,11 +12,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import neutralpoint.Radiators;
 import neutralpoint.hydronics.Estimate;
-import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
-import neutralpoint.workplan.Houses;
 import org.junit.jupiter.api.Test;
 
 /** The arithmetic beside each figure, and what is asked for where something was not measured. */
@@ -28,7 +27,7 @@ class QuantitiesSumsTest {
         assertThat(bare.figures()).extracting(Figure::id).containsExactly("pipe-velocity-metres-per-second");
         assertThat(bare.toMeasure()).anyMatch(s -> s.startsWith("List at least three radiators")).anyMatch(s -> s.startsWith("List the radiators by room"))
                 .doesNotHaveDuplicates().allMatch(s -> s.endsWith("."));
-        Quantities dribble = Quantities.of(reading(tenRadiators(), "cold-supply-litres-per-minute", 0.5), MACHINE);
+        Quantities dribble = Quantities.of(more(tenRadiators()).reading("cold-supply-litres-per-minute", 0.5).job(), MACHINE);
         assertThat(dribble.toMeasure()).anyMatch(s -> s.startsWith("The cold supply gives next to nothing"));
         assertThat(dribble.figure("refill-minutes")).isEmpty();
         assertThat(dribble.figure("water-litres")).isPresent();
@@ -40,7 +39,7 @@ class QuantitiesSumsTest {
     /** What a figure is made of can be gone through with a pencil. */
     @Test
     void theArithmeticStandsBesideTheFigure() {
-        Job job = reading(tenRadiators(), "boiler-output-kw", 24);
+        Job job = more(tenRadiators()).reading("boiler-output-kw", 24).job();
         assertThat(figure(job, MACHINE, "water-litres").sums()).containsExactly("dumps 97.4 litres (82.8 to 112)", "rinsing 300 litres (230 to 369)",
                 "refill 100 litres", "together 497 litres (413 to 581)");
         assertThat(figure(job, MACHINE, "waste-litres").sums()).containsExactly("dumps 97.4 litres (82.8 to 112)", "rinsing 300 litres (230 to 369)",
@@ -57,7 +56,7 @@ class QuantitiesSumsTest {
                 "8.41 kWh (7.54 to 9.28) with 24 kW and nothing given away: 21.03 minutes").noneMatch(l -> l.contains("may fire"));
         assertThat(figure(job, MACHINE, "heat-up-minutes-by-boiler").sums())
                 .contains("only while the boiler may fire: never with the vent or the vessel shut off");
-        assertThat(figure(reading(job, "flushing-heater-kilowatts", 15), MACHINE, "heat-up-minutes-by-heater").sums())
+        assertThat(figure(more(job).reading("flushing-heater-kilowatts", 15).job(), MACHINE, "heat-up-minutes-by-heater").sums())
                 .noneMatch(l -> l.contains("may fire"));
         assertThat(Quantities.of(job, MACHINE).dumps().get(0).litres().sums()).containsExactly("holds 3.25 litres (2.76 to 3.74)",
                 "water ordinary: 3 turnovers until clear", "3.25 x 3 = 9.74 litres (8.28 to 11.2)");
@@ -68,15 +67,14 @@ class QuantitiesSumsTest {
     /** Nobody listed the radiators: 100 litres are some ten of about 1 kW, and they cool the water just the same. */
     @Test
     void radiatorsNobodyListedStillGiveHeatAway() {
-        Job job = reading(reading(Job.begin("bare"), "system-content-litres", 100), "boiler-output-kw", 24);
+        Job job = more(Job.begin("bare")).reading("system-content-litres", 100).reading("boiler-output-kw", 24).job();
         assertThat(figure(job, REPAIR, "heat-up-minutes-by-boiler").value().likely()).isBetween(23.0, 25.0);
     }
 
     /** What has been read is not asked for again, and a figure that rests on no guess asks for nothing. */
     @Test
     void whatWasMeasuredIsNotAskedForAgain() {
-        Job job = reading(reading(reading(reading(tenRadiators(), "boiler-output-kw", 24), "flushing-heater-kilowatts", 0),
-                "flushing-pump-litres-per-minute", 30), "highest-radiator-above-gauge-m", 5).with("largest-pipe", new Answer.One("copper-22"));
+        Job job = more(tenRadiators()).reading("boiler-output-kw", 24).reading("flushing-heater-kilowatts", 0).reading("flushing-pump-litres-per-minute", 30).reading("highest-radiator-above-gauge-m", 5).with("largest-pipe", "copper-22").job();
         assertThat(Quantities.of(job, MACHINE).toMeasure()).isEmpty();
         assertThat(Quantities.of(tenRadiators(), MACHINE).toMeasure()).anyMatch(s -> s.startsWith("Put a rule across the largest"))
                 .anyMatch(s -> s.startsWith("Time a bucket at the flushing pump")).anyMatch(s -> s.startsWith("Read the power of the flushing"))
@@ -94,9 +92,9 @@ class QuantitiesSumsTest {
     /** One litre a minute is the least that is called a supply; 200 percent of the main is the least a cleaner leaves. */
     @Test
     void whereALittleIsEnough() {
-        assertThat(Quantities.of(reading(tenRadiators(), "cold-supply-litres-per-minute", 1), MACHINE).figure("refill-minutes")).isPresent();
-        isAbout(figure(reading(tenRadiators(), "tds-of-mains-percent", 201), MACHINE, "rinse-litres"), 231.3, 231.3, 368.9, 0.1);
-        assertThat(Quantities.of(reading(tenRadiators(), "highest-radiator-above-gauge-m", 5), new JobScope("refer", "", Set.of("sealed")))
+        assertThat(Quantities.of(more(tenRadiators()).reading("cold-supply-litres-per-minute", 1).job(), MACHINE).figure("refill-minutes")).isPresent();
+        isAbout(figure(more(tenRadiators()).reading("tds-of-mains-percent", 201).job(), MACHINE, "rinse-litres"), 231.3, 231.3, 368.9, 0.1);
+        assertThat(Quantities.of(more(tenRadiators()).reading("highest-radiator-above-gauge-m", 5).job(), new JobScope("refer", "", Set.of("sealed")))
                 .figure("fill-bar")).isEmpty();
     }
 
@@ -118,7 +116,7 @@ class QuantitiesSumsTest {
     @Test
     void noHouseHoldsFiveThousandLitres() {
         Job job = Job.begin("mansion").withRadiators(IntStream.range(0, 40)
-                .mapToObj(i -> Houses.sized("room " + i, "type-33", 2500, 6000)).toList());
+                .mapToObj(i -> Radiators.sized("room " + i, "type-33", 2500, 6000)).toList());
         assertThat(Quantities.of(job, MACHINE).figure("system-litres")).isEmpty();
         assertThat(Quantities.of(job, MACHINE).toMeasure()).anyMatch(s -> s.contains("more water than any house holds"));
     }

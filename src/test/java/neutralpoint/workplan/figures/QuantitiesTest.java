@@ -1,5 +1,7 @@
 package neutralpoint.workplan.figures;
 
+import static neutralpoint.JobBuilder.aJob;
+import static neutralpoint.JobBuilder.more;
 import static neutralpoint.workplan.Houses.CHEMICAL;
 import static neutralpoint.workplan.Houses.MACHINE;
 import static neutralpoint.workplan.Houses.OPEN;
@@ -7,8 +9,6 @@ import static neutralpoint.workplan.Houses.REPAIR;
 import static neutralpoint.workplan.Houses.figure;
 import static neutralpoint.workplan.Houses.isAbout;
 import static neutralpoint.workplan.Houses.published;
-import static neutralpoint.workplan.Houses.radiators;
-import static neutralpoint.workplan.Houses.reading;
 import static neutralpoint.workplan.Houses.tenRadiators;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -30,7 +30,7 @@ class QuantitiesTest {
     /** VOL-02: ten radiators at 10 litres and 10 for the boiler are 110; the rule may be a quarter out: 82.5 to 137.5. */
     @Test
     void aHouseNobodyHasMeasuredHoldsTenLitresARadiator() {
-        Job job = Job.begin("rule").withRadiators(radiators(10).radiators().stream()
+        Job job = Job.begin("rule").withRadiators(aJob().panels(10, "type-11", 600, 1000).job().radiators().stream()
                 .map(r -> new Radiator(r.name(), "ground")).toList());
         Figure litres = figure(job, MACHINE, "system-litres");
         assertThat(litres.value().likely()).isEqualTo(published("content", "VOL-02").asNumber());
@@ -41,13 +41,13 @@ class QuantitiesTest {
     /** 1 litre to 100 and 110 litres (82.5 to 137.5) of water are 1.1 litres (0.825 to 1.375): two bottles, one at the least. */
     @Test
     void cleanerGoesByTheHundredLitresAndComesInWholeBottles() {
-        Job job = Job.begin("rule").withRadiators(radiators(10).radiators().stream()
+        Job job = Job.begin("rule").withRadiators(aJob().panels(10, "type-11", 600, 1000).job().radiators().stream()
                 .map(r -> new Radiator(r.name(), "ground")).toList());
         isAbout(figure(job, MACHINE, "cleaner-litres"), 0.825, 1.1, 1.375, 1e-9);
         isAbout(figure(job, MACHINE, "cleaner-containers"), 1, 2, 2, 0);
         assertThat(figure(job, MACHINE, "cleaner-containers").shown()).isEqualTo("2 containers of 1 litre (1 to 2)");
         // Two litres to 100 from cans of five: 2.2 litres, one can.
-        Job strong = reading(reading(job, "cleaner-dose-percent", 2), "container-size-litres", 5);
+        Job strong = more(job).reading("cleaner-dose-percent", 2).reading("container-size-litres", 5).job();
         isAbout(figure(strong, MACHINE, "cleaner-litres"), 1.65, 2.2, 2.75, 1e-9);
         isAbout(figure(strong, MACHINE, "cleaner-containers"), 1, 1, 1, 0);
         assertThat(figure(job, MACHINE, "cleaner-litres").sums()).anyMatch(s -> s.contains("common practice, no source"));
@@ -59,8 +59,8 @@ class QuantitiesTest {
     void inhibitorAndNeutraliserHaveDosesOfTheirOwn() {
         isAbout(figure(tenRadiators(), MACHINE, "inhibitor-litres"), 1, 1, 1, 1e-12);
         isAbout(figure(tenRadiators(), MACHINE, "inhibitor-containers"), 1, 1, 1, 0);
-        isAbout(figure(reading(tenRadiators(), "neutraliser-dose-percent", 3), MACHINE, "neutraliser-litres"), 3, 3, 3, 1e-12);
-        isAbout(figure(reading(tenRadiators(), "inhibitor-dose-percent", 0.5), MACHINE, "inhibitor-litres"), 0.5, 0.5, 0.5, 1e-12);
+        isAbout(figure(more(tenRadiators()).reading("neutraliser-dose-percent", 3).job(), MACHINE, "neutraliser-litres"), 3, 3, 3, 1e-12);
+        isAbout(figure(more(tenRadiators()).reading("inhibitor-dose-percent", 0.5).job(), MACHINE, "inhibitor-litres"), 0.5, 0.5, 0.5, 1e-12);
         // A mains-pressure flush carries no cleaner; the refill is protected all the same.
         Quantities mains = Quantities.of(tenRadiators(), new JobScope("full-flush", "mains-pressure-flush", Set.of("sealed")));
         assertThat(mains.figure("cleaner-litres")).isEmpty();
@@ -94,21 +94,21 @@ class QuantitiesTest {
     @Test
     void theBoilerHeatsTheRoomsOnTheWay() {
         assertThat(published("content", "RADV-11-600").asFields().get("watt_per_m").asNumber()).isEqualTo(979);
-        Job job = reading(tenRadiators(), "boiler-output-kw", 24);
+        Job job = more(tenRadiators()).reading("boiler-output-kw", 24).job();
         assertThat(figure(job, MACHINE, "heat-up-minutes-by-boiler").value().likely()).isCloseTo(23.9, within(0.1));
         // 36 kW: 24, 24 ... become 36, 36, 34.79, 33.02, 30.96, 28.67; trapezia make 1.504 K/kW: 15.2 minutes.
-        Job both = reading(job, "flushing-heater-kilowatts", 12);
+        Job both = more(job).reading("flushing-heater-kilowatts", 12).job();
         assertThat(figure(both, MACHINE, "heat-up-minutes-by-both").value().likely()).isCloseTo(15.19, within(0.1));
     }
 
     /** A heater of 3 kW against ten radiators that give 7.3 kW at 60 degrees: it never gets there. */
     @Test
     void aSmallHeaterDoesNotHeatAHouseWithEveryRadiatorOpen() {
-        Quantities small = Quantities.of(reading(tenRadiators(), "flushing-heater-kilowatts", 3), MACHINE);
+        Quantities small = Quantities.of(more(tenRadiators()).reading("flushing-heater-kilowatts", 3).job(), MACHINE);
         assertThat(small.figure("heat-up-minutes-by-heater")).isEmpty();
         assertThat(small.toMeasure()).anyMatch(s -> s.startsWith("With every radiator open the flushing machine's heater at 3 kW cannot be "
                 + "relied on to reach 60 degrees"));
-        assertThat(Quantities.of(reading(tenRadiators(), "flushing-heater-kilowatts", 0), MACHINE).toMeasure())
+        assertThat(Quantities.of(more(tenRadiators()).reading("flushing-heater-kilowatts", 0).job(), MACHINE).toMeasure())
                 .noneMatch(s -> s.contains("heater"));
     }
 
@@ -116,7 +116,7 @@ class QuantitiesTest {
     @Test
     void theFlushingPumpTurnsTheWaterOver() {
         isAbout(figure(tenRadiators(), MACHINE, "turnovers-per-hour"), 12, 18, 27, 1e-9);
-        isAbout(figure(reading(tenRadiators(), "flushing-pump-litres-per-minute", 25), MACHINE, "turnovers-per-hour"), 15, 15, 15, 1e-9);
+        isAbout(figure(more(tenRadiators()).reading("flushing-pump-litres-per-minute", 25).job(), MACHINE, "turnovers-per-hour"), 15, 15, 15, 1e-9);
         assertThat(Quantities.of(tenRadiators(), CHEMICAL).figure("turnovers-per-hour")).as("its own pump").isEmpty();
     }
 
@@ -126,7 +126,7 @@ class QuantitiesTest {
      */
     @Test
     void theLargestPipeSetsTheSpeed() {
-        Job job = reading(tenRadiators(), "flushing-pump-litres-per-minute", 30);
+        Job job = more(tenRadiators()).reading("flushing-pump-litres-per-minute", 30).job();
         double litresPerMetre = published("content", "CU-22x0.9").asFields().get("litre_per_m").asNumber();
         Figure usual = figure(job, MACHINE, "pipe-velocity-metres-per-second");
         isAbout(usual, 1.560, 1.560, 1.560, 0.001);
@@ -140,7 +140,7 @@ class QuantitiesTest {
         // VEL-04: under 0.5 m/s sludge settles. VEL-05: over 2.5 copper wears.
         Map.of(9.0, "too slow to carry sludge: clean leg by leg", 25.0, "fast enough to carry sludge",
                 49.0, "faster than copper bears for long: throttle the pump").forEach((flow, says) -> assertThat(figure(
-                reading(tenRadiators(), "flushing-pump-litres-per-minute", flow), MACHINE, "pipe-velocity-metres-per-second").sums()).contains(says));
+                more(tenRadiators()).reading("flushing-pump-litres-per-minute", flow).job(), MACHINE, "pipe-velocity-metres-per-second").sums()).contains(says));
         // Plastic of 22 mm is 17.6 mm inside, 0.2433 litres to the metre (PB-22, from memory): 2.06 m/s.
         isAbout(figure(job.with("largest-pipe", new Answer.One("plastic-22")), MACHINE, "pipe-velocity-metres-per-second"), 2.055, 2.055, 2.055, 0.002);
     }
@@ -153,8 +153,8 @@ class QuantitiesTest {
         isAbout(rinse, 230.3, 299.6, 368.9, 0.1);
         assertThat(rinse.value().likely()).isCloseTo(100 * published("dilution", "DIL-N1500-500").asNumber(), within(0.01));
         // 400 percent was read: ln 30 = 3.4012 (DIL-N1200-300), and cleaner may add to it.
-        isAbout(figure(reading(tenRadiators(), "tds-of-mains-percent", 400), MACHINE, "rinse-litres"), 340.1, 340.1, 368.9, 0.1);
-        isAbout(figure(reading(tenRadiators(), "tds-of-mains-percent", 90), MACHINE, "rinse-litres"), 230.3, 299.6, 368.9, 0.1);
+        isAbout(figure(more(tenRadiators()).reading("tds-of-mains-percent", 400).job(), MACHINE, "rinse-litres"), 340.1, 340.1, 368.9, 0.1);
+        isAbout(figure(more(tenRadiators()).reading("tds-of-mains-percent", 90).job(), MACHINE, "rinse-litres"), 230.3, 299.6, 368.9, 0.1);
         // 299.6 / 12 = 24.96 minutes.
         isAbout(figure(tenRadiators(), MACHINE, "rinse-minutes"), 19.19, 24.96, 30.74, 0.01);
     }
@@ -186,11 +186,11 @@ class QuantitiesTest {
     /** Highest radiator 5 m above the gauge: 0.1 x 5 + 0.3 = 0.8 bar. Below the gauge: 0.3 to vent by. */
     @Test
     void aSealedSystemIsFilledToItsHeight() {
-        isAbout(figure(reading(tenRadiators(), "highest-radiator-above-gauge-m", 5), MACHINE, "fill-bar"), 0.8, 0.8, 0.8, 1e-9);
-        isAbout(figure(reading(tenRadiators(), "highest-radiator-above-gauge-m", -2), MACHINE, "fill-bar"), 0.3, 0.3, 0.3, 1e-9);
+        isAbout(figure(more(tenRadiators()).reading("highest-radiator-above-gauge-m", 5).job(), MACHINE, "fill-bar"), 0.8, 0.8, 0.8, 1e-9);
+        isAbout(figure(more(tenRadiators()).reading("highest-radiator-above-gauge-m", -2).job(), MACHINE, "fill-bar"), 0.3, 0.3, 0.3, 1e-9);
         assertThat(Quantities.of(tenRadiators(), MACHINE).toMeasure()).anyMatch(s -> s.contains("highest radiator stands above the gauge"));
         assertThat(Quantities.of(tenRadiators(), OPEN).figure("fill-bar")).isEmpty();
-        assertThat(Quantities.of(reading(tenRadiators(), "highest-radiator-above-gauge-m", 5), new JobScope("vent-and-balance", "", Set.of("sealed")))
+        assertThat(Quantities.of(more(tenRadiators()).reading("highest-radiator-above-gauge-m", 5).job(), new JobScope("vent-and-balance", "", Set.of("sealed")))
                 .figure("fill-bar")).as("set whenever it is vented").isPresent();
     }
 
@@ -200,14 +200,14 @@ class QuantitiesTest {
      */
     @Test
     void aLoftTankKeepsRoomForWhatHotWaterGains() {
-        Figure room = figure(reading(tenRadiators(), "feed-tank-room-litres", 3), OPEN, "tank-room-litres");
+        Figure room = figure(more(tenRadiators()).reading("feed-tank-room-litres", 3).job(), OPEN, "tank-room-litres");
         isAbout(room, 1.953, 1.953, 4, 0.01);
         assertThat(room.sums()).contains("it has room for 3 litres and the water gains 2.55 at the most: leave the float as it is");
-        assertThat(figure(reading(tenRadiators(), "feed-tank-room-litres", 4), OPEN, "tank-room-litres").sums())
+        assertThat(figure(more(tenRadiators()).reading("feed-tank-room-litres", 4).job(), OPEN, "tank-room-litres").sums())
                 .contains("it has room for 4 litres and the water gains 2.55 at the most: leave the float as it is");
-        assertThat(figure(reading(tenRadiators(), "feed-tank-room-litres", 2), OPEN, "tank-room-litres").sums())
+        assertThat(figure(more(tenRadiators()).reading("feed-tank-room-litres", 2).job(), OPEN, "tank-room-litres").sums())
                 .contains("it has room for 2 litres, which may be short: set the float lower");
-        assertThat(figure(reading(tenRadiators(), "feed-tank-room-litres", 1.9), OPEN, "tank-room-litres").sums())
+        assertThat(figure(more(tenRadiators()).reading("feed-tank-room-litres", 1.9).job(), OPEN, "tank-room-litres").sums())
                 .contains("it has room for 1.9 litres only: set the float lower");
         assertThat(Quantities.of(tenRadiators(), OPEN).toMeasure()).anyMatch(s -> s.contains("above the cold water line in the loft tank"));
         assertThat(Quantities.of(tenRadiators(), MACHINE).figure("tank-room-litres")).isEmpty();
