@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.document.Decimals;
 
 /** Fields of a JSON object, in the order they are given. */
 final class JsonFields {
@@ -19,6 +20,6 @@ final class JsonFields {
     }
 
     static Optional<Double> rounded(OptionalDouble value) {
-        return value.stream().boxed().map(JsonFields::rounded).findFirst();
+        return value.stream().boxed().map(Decimals::rounded).findFirst();
     }
 }

@@ -1,6 +1,7 @@
 package neutralpoint.report;
 
 import static neutralpoint.report.JsonFields.fields;
+import static neutralpoint.report.JsonFields.rounded;
 import static neutralpoint.document.Decimals.rounded;
 
 import java.util.Map;
