@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 /** The program's front door. */
 @Command(name = "neutralpoint", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Triage of a wet central heating call-out.",
-        footer = "Exit codes: 0 judged, 1 judged with a stop, 2 bad input.",
+        footer = "Exit codes: 0 judged, 1 judged with a stop, 2 bad input, 3 a fault of the program.",
         subcommands = {AssessCommand.class, ArrangementCommand.class, ChallengeCommand.class, WorkPlanCommand.class, CatalogueCommand.class, CalloutCommand.class, RulesCommand.class, RehearseCommand.class})
 public final class Main implements Runnable {
 
@@ -28,6 +28,10 @@ public final class Main implements Runnable {
             if (e instanceof BadInput) {
                 System.err.println(e.getMessage());
                 return 2;
+            }
+            if (e instanceof IllegalStateException) {
+                System.err.println("This is a fault of Neutral Point, not of what you gave it, and nothing was changed: " + e.getMessage());
+                return 3;
             }
             throw e;
         });

@@ -22,6 +22,8 @@ import neutralpoint.job.Job;
 import neutralpoint.job.JobFile;
 import neutralpoint.report.AssessmentJson;
 import neutralpoint.rulebase.Assessment;
+import neutralpoint.rulebase.Certainty;
+import neutralpoint.rulebase.RuleInfo;
 import neutralpoint.rulebase.WeighedEvidence;
 import neutralpoint.rulebase.fact.Evidence;
 import org.junit.jupiter.api.DynamicTest;
@@ -89,6 +91,16 @@ class AssessmentPropertiesTest {
             }),
             Property.of("the method is one that carries out the course", a -> a.cleansing().isPresent(), a ->
                     assertThat(a.cleansing().orElseThrow().method().courses()).contains(a.cleansing().orElseThrow().course().id())),
+            Property.of("nothing is cleansed, opened or renewed for a cause that only the complaint speaks for",
+                    a -> a.stops().isEmpty() && a.verdict().chief().map(AssessmentPropertiesTest::restsOnTheComplaint).orElse(false),
+                    a -> assertThat(a.verdict().course().id()).isNotIn("full-flush", "partial-cleanse", "valve-repair", "component-repair",
+                            "pipework-correction")),
+            Property.of("what is undecided is looked at further, and nothing else is", a -> a.stops().isEmpty(),
+                    a -> assertThat(a.verdict().certainty() == Certainty.UNDECIDED).isEqualTo(a.verdict().course().id().equals("look-further"))),
+            Property.of("a fault that a deciding test settled is not passed over for one that is only likely",
+                    a -> a.verdict().chief().map(c -> !c.isSettled()).orElse(false) && AssessmentPropertiesTest.settledFaults(a) > 0,
+                    a -> assertThat(a.verdict().because()).as("a rule says that the settled fault comes of the leading one")
+                            .anyMatch(AssessmentPropertiesTest::isWhyOneStandsBehindAnother)),
             Property.of("the course has a reason", a -> true, a -> assertThat(a.verdict().because()).isNotEmpty()),
             Property.of("every probability lies between nought and one", a -> true, a -> {
                 assertThat(a.arrangement().share()).isBetween(0.0, 1.0);
@@ -120,6 +132,22 @@ class AssessmentPropertiesTest {
                 a.causes().stream().filter(c -> onlyGainedSupport(c, more.cause(c.id()).orElseThrow())).forEach(c ->
                         assertThat(more.cause(c.id()).orElseThrow().decibans()).as(c.id()).isGreaterThanOrEqualTo(c.decibans() - 1e-9));
             }));
+
+    private static final Set<String> WHY_BEHIND = Shared.RULES.rules().values().stream().filter(r -> r.folder().equals("explained"))
+            .map(RuleInfo::because).collect(Collectors.toSet());
+
+    private static boolean restsOnTheComplaint(Assessment.CauseStanding c) {
+        return c.evidence().stream().filter(WeighedEvidence::isFor).allMatch(e -> e.finding().equals("complaint"));
+    }
+
+    private static long settledFaults(Assessment a) {
+        return a.causes().stream().filter(Assessment.CauseStanding::isSettled)
+                .filter(c -> !c.cause().phase().word().equals("protect") && !c.cause().course().equals("no-wet-side-work")).count();
+    }
+
+    private static boolean isWhyOneStandsBehindAnother(String because) {
+        return WHY_BEHIND.contains(because);
+    }
 
     /** How often a property was tried, and the first call-out that broke it. */
     private record Outcome(int met, Optional<Integer> firstBroken) {

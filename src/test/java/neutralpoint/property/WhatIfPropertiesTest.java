@@ -61,6 +61,9 @@ class WhatIfPropertiesTest {
     }
 
     private Job changed(Job job, int number, Random random) {
+        if (job.answers().isEmpty()) {
+            return RandomCallouts.withOneMore(job, random);
+        }
         String answered = RandomCallouts.any(List.copyOf(job.answers().keySet()), random);
         return switch (number % 5) {
             case 0 -> RandomCallouts.isUnfinished(job) ? met("one more", RandomCallouts.withOneMore(job, random)) : job;
