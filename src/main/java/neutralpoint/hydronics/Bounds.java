@@ -1,6 +1,8 @@
 package neutralpoint.hydronics;
 
 import java.util.Locale;
+import java.util.function.DoublePredicate;
+import neutralpoint.document.Decimals;
 
 /** Refuses a figure outside what can be, in one sentence that names it, its value and what is valid. */
 public final class Bounds {
@@ -11,7 +13,7 @@ public final class Bounds {
         // Written so that a value that is not a number is refused too.
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(String.format(Locale.ROOT, "%s is %s; it must lie between %s and %s.",
-                    name, value, least, most));
+                    name, toldFrom(value, v -> v >= least && v <= most), least, most));
         }
         return value;
     }
@@ -20,8 +22,14 @@ public final class Bounds {
     public static double above(String name, double value, double limit, double most) {
         if (!(value > limit && value <= most)) {
             throw new IllegalArgumentException(String.format(Locale.ROOT, "%s is %s; it must lie above %s and not above %s.",
-                    name, value, limit, most));
+                    name, toldFrom(value, v -> v > limit && v <= most), limit, most));
         }
         return value;
+    }
+
+    /** To three decimals, unless it would then read as if it were valid. */
+    private static double toldFrom(double value, DoublePredicate valid) {
+        double rounded = Double.parseDouble(Decimals.given(value));
+        return valid.test(rounded) ? value : rounded;
     }
 }
