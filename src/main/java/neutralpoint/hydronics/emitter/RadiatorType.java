@@ -14,37 +14,35 @@ import neutralpoint.hydronics.Estimate;
  */
 public enum RadiatorType {
     /** One panel, no fins. Output from memory. */
-    TYPE_10(1, panels(1), line(50, 967, 0.25), 1.27),
+    TYPE_10(panels(1), line(50, 967, 0.25), 1.27),
     /** One panel, one row of fins. Output published at 300 and 600 mm. */
-    TYPE_11(1, panels(1), line(123, 1427, 0.15), 1.27),
+    TYPE_11(panels(1), line(123, 1427, 0.15), 1.27),
     /** Two panels, no fins. Output from memory. */
-    TYPE_20(2, panels(2), line(140, 1430, 0.25), 1.28),
+    TYPE_20(panels(2), line(140, 1430, 0.25), 1.28),
     /** Two panels, one row of fins. Output published at 300 mm, above that from memory. */
-    TYPE_21(2, panels(2), line(160, 1870, 0.15), 1.28),
+    TYPE_21(panels(2), line(160, 1870, 0.15), 1.28),
     /** Two panels, two rows of fins. Output published at 300 mm, above that from memory. */
-    TYPE_22(2, panels(2), line(32, 2763, 0.15), 1.30),
+    TYPE_22(panels(2), line(32, 2763, 0.15), 1.30),
     /** Three panels, three rows of fins. Output from memory. */
-    TYPE_33(3, panels(3), line(110, 3730, 0.20), 1.32),
+    TYPE_33(panels(3), line(110, 3730, 0.20), 1.32),
     /** Two columns deep, cast iron or steel. From memory; the two metals differ widely. */
-    COLUMN_2(0, line(1.4, 21, 0.40), line(100, 1560, 0.30), 1.29),
+    COLUMN_2(line(1.4, 21, 0.40), line(100, 1560, 0.30), 1.29),
     /** Three columns deep, cast iron or steel. From memory; the two metals differ widely. */
-    COLUMN_3(0, line(2.0, 30, 0.40), line(130, 2080, 0.30), 1.30),
+    COLUMN_3(line(2.0, 30, 0.40), line(130, 2080, 0.30), 1.30),
     /** Four columns deep, cast iron or steel. From memory; the two metals differ widely. */
-    COLUMN_4(0, line(2.6, 40, 0.40), line(160, 2570, 0.30), 1.31),
+    COLUMN_4(line(2.6, 40, 0.40), line(160, 2570, 0.30), 1.31),
     /** Seam-topped steel pressing with wide waterways. From memory: some four tenths more water than a modern panel. */
-    OLD_SINGLE_PANEL(1, line(0.56, 6.65, 0.35), line(60, 1000, 0.25), 1.28),
+    OLD_SINGLE_PANEL(line(0.56, 6.65, 0.35), line(60, 1000, 0.25), 1.28),
     /** Two such pressings close together. From memory. */
-    OLD_DOUBLE_PANEL(2, line(1.12, 13.3, 0.35), line(140, 1550, 0.25), 1.29),
+    OLD_DOUBLE_PANEL(line(1.12, 13.3, 0.35), line(140, 1550, 0.25), 1.29),
     /** Ladder of tubes; its length is its width on the wall. From memory. */
-    TOWEL_RAIL(0, line(0, 8.5, 0.40), line(0, 920, 0.30), 1.24);
+    TOWEL_RAIL(line(0, 8.5, 0.40), line(0, 920, 0.30), 1.24);
 
-    private final int panels;
     private final StraightLine litresPerMetre;
     private final StraightLine wattsPerMetre;
     private final double exponent;
 
-    RadiatorType(int panels, StraightLine litresPerMetre, StraightLine wattsPerMetre, double exponent) {
-        this.panels = panels;
+    RadiatorType(StraightLine litresPerMetre, StraightLine wattsPerMetre, double exponent) {
         this.litresPerMetre = litresPerMetre;
         this.wattsPerMetre = wattsPerMetre;
         this.exponent = exponent;
@@ -57,11 +55,6 @@ public enum RadiatorType {
 
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /** Panels one behind the other; 0 for a radiator that has none. */
-    public int panels() {
-        return panels;
     }
 
     /** How steeply output follows the difference to the room (EN 442); published records run from 1.22 to 1.33. */

@@ -1,6 +1,7 @@
 package neutralpoint.hydronics.expansion;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import neutralpoint.hydronics.Bounds;
@@ -44,7 +45,7 @@ public record LeakRate(double lossBarPerDay, OptionalDouble marginBarPerDay, dou
         double spanHours = readings.stream().mapToDouble(TimedPressure::hours).max().orElseThrow()
                 - readings.stream().mapToDouble(TimedPressure::hours).min().orElseThrow();
         if (spanHours < LEAST_SPAN_HOURS) {
-            throw new IllegalArgumentException("readings span " + spanHours + " hours but must span at least "
+            throw new IllegalArgumentException("readings span " + tenths(spanHours) + " hours but must span at least "
                     + LEAST_SPAN_HOURS + ".");
         }
         double coolest = readings.stream().mapToDouble(TimedPressure::waterCelsius).min().orElseThrow();
@@ -76,7 +77,7 @@ public record LeakRate(double lossBarPerDay, OptionalDouble marginBarPerDay, dou
     private static double cooledBar(Vessel vessel, TimedPressure reading, double gainLitres) {
         double water = vessel.waterLitres(reading.bar(), Vessel.ATMOSPHERE_BAR) - gainLitres;
         if (reading.bar() < vessel.preChargeBar() || water < 0) {
-            throw new IllegalArgumentException("the reading of " + reading.bar() + " bar at " + reading.hours()
+            throw new IllegalArgumentException("the reading of " + reading.bar() + " bar at " + tenths(reading.hours())
                     + " hours leaves the vessel without water when cool but must leave some.");
         }
         return vessel.absoluteChargeBar(Vessel.ATMOSPHERE_BAR) * vessel.litres() / (vessel.litres() - water)
@@ -85,5 +86,9 @@ public record LeakRate(double lossBarPerDay, OptionalDouble marginBarPerDay, dou
 
     private static OptionalDouble margin(SimpleRegression line) {
         return line.getN() > 2 ? OptionalDouble.of(line.getSlopeConfidenceInterval(SIGNIFICANCE)) : OptionalDouble.empty();
+    }
+
+    private static String tenths(double hours) {
+        return String.format(Locale.ROOT, "%.1f", hours);
     }
 }

@@ -123,15 +123,6 @@ public class WaterContentTest {
         }
     }
 
-    @Test
-    void panelsAreCountedByTheFirstFigure() {
-        assertThat(RadiatorType.TYPE_10.panels()).isEqualTo(1);
-        assertThat(RadiatorType.TYPE_21.panels()).isEqualTo(2);
-        assertThat(RadiatorType.TYPE_33.panels()).isEqualTo(3);
-        assertThat(RadiatorType.OLD_DOUBLE_PANEL.panels()).isEqualTo(2);
-        assertThat(RadiatorType.COLUMN_4.panels()).isZero();
-    }
-
     @ParameterizedTest
     @EnumSource
     void aTallerOrLongerRadiatorHoldsAndGivesMore(RadiatorType type) {
