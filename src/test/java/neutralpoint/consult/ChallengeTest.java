@@ -10,7 +10,10 @@ import neutralpoint.document.BadInput;
 import neutralpoint.rulebase.Assessment;
 import org.junit.jupiter.api.Test;
 
-/** What an engineer is told who is sure of something. Trade facts: common practice, no source. */
+/**
+ * What an engineer is told who is sure of something. Trade facts: common practice, no source.
+ * Holds {@link Challenge} and {@link neutralpoint.rulebase.Grounds}.
+ */
 class ChallengeTest {
     private static final Assessment FLAT_VESSEL = Shared.ASSESSOR.assess(new JobCheck(Shared.CATALOGUE).read(Path.of("cases/pear-tree-walk.json")));
 
