@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Documents;
 import neutralpoint.document.Lookup;
@@ -177,7 +178,7 @@ public final class CatalogueFiles {
         for (Node.Fields f : entries(sections, "causes")) {
             refer(f, "course", catalogue.courses().keySet());
             refer(f, "only-on", catalogue.traits());
-            refer(f, "answers", catalogue.finding(Catalogue.COMPLAINT).optionIds());
+            refer(f, "answers", catalogue.finding(FindingId.COMPLAINT).optionIds());
             refer(f, "own-work", catalogue.courses().keySet());
             f.find("needs").ifPresent(n -> n.asItems().items().forEach(kind -> requireKnown(kind, "kind of work", catalogue.workKinds().keySet())));
         }

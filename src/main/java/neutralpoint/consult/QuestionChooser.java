@@ -15,6 +15,7 @@ import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.catalogue.Option;
 import neutralpoint.document.Lookup;
 import neutralpoint.job.Answer;
@@ -62,7 +63,7 @@ public final class QuestionChooser {
 
     private List<NextQuestion> ofTheHouse(Assessment now, int most) {
         Job job = now.job();
-        for (String first : List.of(Catalogue.RED_LINES, Catalogue.COMPLAINT, "heating-filled-by", "hot-water-made-by")) {
+        for (String first : List.of(FindingId.RED_LINES, FindingId.COMPLAINT, FindingId.HEATING_FILLED_BY, FindingId.HOT_WATER_MADE_BY)) {
             if (!job.isAnswered(first)) {
                 return List.of(new NextQuestion(catalogue.finding(first), 1, 1));
             }
@@ -223,7 +224,7 @@ public final class QuestionChooser {
 
     /** Causes that explain the complaint, and any other that is already likely; all of them without a complaint. */
     private static List<Assessment.CauseStanding> relevant(Job job, List<Assessment.CauseStanding> causes) {
-        Set<String> complaints = job.chosen(Catalogue.COMPLAINT);
+        Set<String> complaints = job.chosen(FindingId.COMPLAINT);
         return causes.stream().filter(c -> complaints.isEmpty() || c.isActive()
                 || c.cause().answers().stream().anyMatch(complaints::contains)).toList();
     }

@@ -12,6 +12,8 @@ import neutralpoint.catalogue.ArrangementHandling;
 import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.job.Answer;
 import neutralpoint.report.schematic.SchematicFactory;
 import neutralpoint.report.schematic.SystemDrawing;
@@ -104,7 +106,7 @@ public final class ArrangementSheet {
 
     /** Nothing is measured at a vessel that was looked for and is not there. */
     private boolean isThere(RequiredReadings check) {
-        return !check.isOfVessel() || !a.known().answer("pump-and-vessel-place").equals(Optional.of(new Answer.One("pump-no-vessel")));
+        return !check.isOfVessel() || !a.known().answer(FindingId.PUMP_AND_VESSEL_PLACE).equals(Optional.of(new Answer.One("pump-no-vessel")));
     }
 
     private void handling() {
@@ -113,9 +115,9 @@ public final class ArrangementSheet {
             line("Nothing, while the way of relief is shut or missing: what it wants first stands at the top.", "");
             return;
         }
-        ArrangementKind open = likeliest("open-vented");
-        ArrangementKind sealed = likeliest("sealed");
-        boolean isSealed = side(a.arrangement().id()).equals("sealed");
+        ArrangementKind open = likeliest(TraitId.OPEN_VENTED);
+        ArrangementKind sealed = likeliest(TraitId.SEALED);
+        boolean isSealed = side(a.arrangement().id()).equals(TraitId.SEALED);
         boolean sure = a.arrangement().status().equals("settled") || a.arrangement().status().equals("likely");
         String left = "IF OPEN-VENTED" + (sure && !isSealed ? " (this one)" : "") + ": " + title(open);
         String right = "IF SEALED" + (sure && isSealed ? " (this one)" : "") + ": " + title(sealed);
@@ -180,7 +182,7 @@ public final class ArrangementSheet {
     }
 
     private String side(String system) {
-        return catalogue.arrangement(system).traits().contains("sealed") ? "sealed" : "open-vented";
+        return catalogue.arrangement(system).traits().contains(TraitId.SEALED) ? TraitId.SEALED : TraitId.OPEN_VENTED;
     }
 
     private static String title(ArrangementKind kind) {

@@ -7,6 +7,7 @@ import static neutralpoint.workings.Calculation.Grade.WARN;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.expansion.OpenVent;
 import neutralpoint.hydronics.expansion.Vessel;
@@ -38,66 +39,66 @@ final class VentWorkings {
     }
 
     private static double rise(Job job) {
-        return OpenVent.riseAtVentMetres(Readings.get(job, "pump-head-m"), Readings.get(job, "tee-resistance-percent") / 100);
+        return OpenVent.riseAtVentMetres(Readings.get(job, FindingId.PUMP_HEAD_M), Readings.get(job, FindingId.TEE_RESISTANCE_PERCENT) / 100);
     }
 
     private static Optional<Calculation> vent(Job job) {
-        if (!Readings.has(job, "pump-head-m", "tee-resistance-percent")) {
+        if (!Readings.has(job, FindingId.PUMP_HEAD_M, FindingId.TEE_RESISTANCE_PERCENT)) {
             return Optional.empty();
         }
         double rise = rise(job);
-        String sum = Decimals.sum("pump head %s m x share between the tees %s = %s m at the vent", Readings.get(job, "pump-head-m"),
-                Readings.get(job, "tee-resistance-percent") / 100, rise);
+        String sum = Decimals.sum("pump head %s m x share between the tees %s = %s m at the vent", Readings.get(job, FindingId.PUMP_HEAD_M),
+                Readings.get(job, FindingId.TEE_RESISTANCE_PERCENT) / 100, rise);
         if (rise < 0) {
-            return Readings.has(job, "vent-tee-below-water-m") ? Optional.of(drawnDown(job, rise, sum)) : Optional.empty();
+            return Readings.has(job, FindingId.VENT_TEE_BELOW_WATER_M) ? Optional.of(drawnDown(job, rise, sum)) : Optional.empty();
         }
-        return Readings.has(job, "vent-rise-mm") ? Optional.of(lifted(job, rise, sum)) : Optional.empty();
+        return Readings.has(job, FindingId.VENT_RISE_MM) ? Optional.of(lifted(job, rise, sum)) : Optional.empty();
     }
 
     private static Calculation lifted(Job job, double rise, String sum) {
-        double height = Readings.get(job, "vent-rise-mm") / 1000;
+        double height = Readings.get(job, FindingId.VENT_RISE_MM) / 1000;
         double margin = OpenVent.marginBeforePumpingOverMetres(height, rise);
         String left = Decimals.sum("vent above water %s m - %s m = %s m left", height, rise, margin);
         if (margin <= 0 && rise > 0) {
-            return Calculation.finding("vent-worked-out", "pumps-over", FAIL, Decimals.sum(
+            return Calculation.finding(FindingId.VENT_WORKED_OUT, "pumps-over", FAIL, Decimals.sum(
                     "The pump lifts water %s m up a vent of %s m: it will pump over at this setting.", rise, height), sum, left);
         }
         return margin < ROCKING_METRES
-                ? Calculation.finding("vent-worked-out", "near-pumping-over", WARN,
+                ? Calculation.finding(FindingId.VENT_WORKED_OUT, "near-pumping-over", WARN,
                         Decimals.sum("Vent margin %s m: it may pump over as the pump starts.", margin), sum, left)
-                : Calculation.finding("vent-worked-out", "stays-put", PASS,
+                : Calculation.finding(FindingId.VENT_WORKED_OUT, "stays-put", PASS,
                         Decimals.sum("Vent margin %s m: it will not pump over at this setting.", margin), sum, left);
     }
 
     private static Calculation drawnDown(Job job, double rise, String sum) {
-        double water = Readings.get(job, "vent-tee-below-water-m");
+        double water = Readings.get(job, FindingId.VENT_TEE_BELOW_WATER_M);
         double margin = OpenVent.marginBeforeDrawingAirMetres(water, rise);
         String left = Decimals.sum("water above the vent's tee %s m - %s m = %s m left", water, -rise, margin);
         return margin <= 0
-                ? Calculation.finding("vent-worked-out", "draws-air", FAIL, Decimals.sum(
+                ? Calculation.finding(FindingId.VENT_WORKED_OUT, "draws-air", FAIL, Decimals.sum(
                         "The pump draws the vent down %s m and its tee lies only %s m under: air is drawn in.", -rise, water), sum, left)
-                : Calculation.finding("vent-worked-out", "stays-put", margin < ROCKING_METRES ? WARN : PASS,
+                : Calculation.finding(FindingId.VENT_WORKED_OUT, "stays-put", margin < ROCKING_METRES ? WARN : PASS,
                         Decimals.sum("%s m of water is left in the vent with the pump running: no air is drawn in.", margin), sum, left);
     }
 
     private static Optional<Calculation> ventHeight(Job job) {
-        if (!Readings.has(job, "tank-above-boiler-m", "vent-rise-mm")) {
+        if (!Readings.has(job, FindingId.TANK_ABOVE_BOILER_M, FindingId.VENT_RISE_MM)) {
             return Optional.empty();
         }
-        double head = Readings.get(job, "tank-above-boiler-m");
-        double lift = Readings.has(job, "pump-head-m", "tee-resistance-percent") ? Math.max(0, rise(job)) : 0;
+        double head = Readings.get(job, FindingId.TANK_ABOVE_BOILER_M);
+        double lift = Readings.has(job, FindingId.PUMP_HEAD_M, FindingId.TEE_RESISTANCE_PERCENT) ? Math.max(0, rise(job)) : 0;
         double needed = OpenVent.requiredVentHeightMetres(head, lift);
-        double height = Readings.get(job, "vent-rise-mm") / 1000;
+        double height = Readings.get(job, FindingId.VENT_RISE_MM) / 1000;
         return Optional.of(Calculation.figure(height < needed - TAPE_METRES ? FAIL : PASS, Decimals.sum(
                 "The vent stands %s m above the water; the rule asks for %s m.", height, needed),
                 Decimals.sum("0.04 x %s m above the boiler + 0.15 m + %s m lift of the pump = %s m", head, lift, needed)));
     }
 
     private static Optional<Calculation> staticHead(Job job) {
-        if (!Readings.has(job, "tank-above-highest-part-m")) {
+        if (!Readings.has(job, FindingId.TANK_ABOVE_HIGHEST_PART_M)) {
             return Optional.empty();
         }
-        double head = Readings.get(job, "tank-above-highest-part-m");
+        double head = Readings.get(job, FindingId.TANK_ABOVE_HIGHEST_PART_M);
         double least = OpenVent.SMALLEST_CISTERN_HEIGHT_FULLY_PUMPED_METRES;
         return Optional.of(Calculation.figure(head < least / 2 ? FAIL : head < least ? WARN : PASS, Decimals.sum(
                 "The tank's water stands %s m %s the highest pumped part; %s m above is wanted on a fully pumped system.", Math.abs(head),
@@ -106,11 +107,11 @@ final class VentWorkings {
     }
 
     private static Optional<Calculation> boiling(Job job) {
-        if (!Readings.has(job, "tank-above-boiler-m", "boiler-flow-celsius")) {
+        if (!Readings.has(job, FindingId.TANK_ABOVE_BOILER_M, FindingId.BOILER_FLOW_CELSIUS)) {
             return Optional.empty();
         }
-        double flow = Readings.get(job, "boiler-flow-celsius");
-        double head = Readings.get(job, "tank-above-boiler-m");
+        double flow = Readings.get(job, FindingId.BOILER_FLOW_CELSIUS);
+        double head = Readings.get(job, FindingId.TANK_ABOVE_BOILER_M);
         double absolute = Vessel.ATMOSPHERE_BAR + Head.bar(head, Math.min(flow, HOTTEST_COLUMN_CELSIUS));
         double boils = Water.boilingPointCelsius(absolute);
         double margin = OpenVent.boilingMarginKelvin(boils, flow);
@@ -123,18 +124,18 @@ final class VentWorkings {
     }
 
     private static Optional<Calculation> tankRoom(Job job) {
-        Optional<Expansion> expansion = Readings.has(job, "feed-tank-room-litres") ? Expansion.of(job) : Optional.empty();
+        Optional<Expansion> expansion = Readings.has(job, FindingId.FEED_TANK_ROOM_LITRES) ? Expansion.of(job) : Optional.empty();
         if (expansion.isEmpty()) {
             return Optional.empty();
         }
-        double room = Readings.get(job, "feed-tank-room-litres");
+        double room = Readings.get(job, FindingId.FEED_TANK_ROOM_LITRES);
         String least = Decimals.coarse(expansion.get().litres().low());
         String most = Decimals.coarse(expansion.get().litres().high());
         String sum = expansion.get().sum();
         return Optional.of(switch (expansion.get().room(room)) {
-            case TOO_LITTLE -> Calculation.finding("tank-room-worked-out", "too-little", FAIL, Decimals.sum(
+            case TOO_LITTLE -> Calculation.finding(FindingId.TANK_ROOM_WORKED_OUT, "too-little", FAIL, Decimals.sum(
                     "The heating gains %s litres or more and the tank has room for %s: it overflows when hot.", least, room), sum);
-            case ENOUGH -> Calculation.finding("tank-room-worked-out", "enough", PASS, Decimals.sum(
+            case ENOUGH -> Calculation.finding(FindingId.TANK_ROOM_WORKED_OUT, "enough", PASS, Decimals.sum(
                     "The tank has room for %s litres; the heating gains %s at most.", room, most), sum);
             case TOO_NEAR -> Calculation.figure(WARN, Decimals.sum("The tank has room for %s litres and the heating gains %s to %s: too near to say.",
                     room, least, most), sum);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.expansion.SealedSystem;
@@ -41,9 +42,9 @@ public final class VesselWorkings {
                 expected > HotGauge.SAFETY_VALVE_BAR ? "lift the safety valve" : Decimals.sum("show %s bar", expected), conclusion(verdict, g));
         String[] sums = sums(g).toArray(String[]::new);
         return switch (verdict) {
-            case CHARGE_LOST -> Calculation.finding("vessel-worked-out", "charge-lost", FAIL, says.strip(), sums);
-            case TOO_SMALL -> Calculation.finding("vessel-worked-out", "too-small", FAIL, says.strip(), sums);
-            case AS_EXPECTED -> Calculation.finding("vessel-worked-out", "as-expected", PASS, says.strip(), sums);
+            case CHARGE_LOST -> Calculation.finding(FindingId.VESSEL_WORKED_OUT, "charge-lost", FAIL, says.strip(), sums);
+            case TOO_SMALL -> Calculation.finding(FindingId.VESSEL_WORKED_OUT, "too-small", FAIL, says.strip(), sums);
+            case AS_EXPECTED -> Calculation.finding(FindingId.VESSEL_WORKED_OUT, "as-expected", PASS, says.strip(), sums);
             case OVER_CHARGED, OVER_FILLED -> Calculation.figure(WARN, says.strip(), sums);
             case UNCLEAR -> Calculation.figure(NOTE, says.strip(), sums);
         };
@@ -82,11 +83,11 @@ public final class VesselWorkings {
 
     private static Optional<Calculation> fill(Job job) {
         Optional<FillPressure> asked = FillPressure.of(job);
-        if (asked.isEmpty() || !Readings.has(job, "pressure-cold-bar")) {
+        if (asked.isEmpty() || !Readings.has(job, FindingId.PRESSURE_COLD_BAR)) {
             return Optional.empty();
         }
         double least = asked.get().leastBar();
-        double cold = Readings.get(job, "pressure-cold-bar");
+        double cold = Readings.get(job, FindingId.PRESSURE_COLD_BAR);
         Calculation.Grade grade = cold < asked.get().staticBar() ? FAIL : cold < least - GAUGE_BAR || cold > MOST_FILL_BAR ? WARN : PASS;
         return Optional.of(Calculation.figure(grade, Decimals.sum(cold > MOST_FILL_BAR
                         ? "Filled to %s bar; the height asks for %s bar, and so much leaves little room to rise."
@@ -94,10 +95,10 @@ public final class VesselWorkings {
     }
 
     private static Optional<Calculation> safetyMargin(Job job) {
-        if (!Readings.has(job, "pressure-hot-bar")) {
+        if (!Readings.has(job, FindingId.PRESSURE_HOT_BAR)) {
             return Optional.empty();
         }
-        double hot = Readings.get(job, "pressure-hot-bar");
+        double hot = Readings.get(job, FindingId.PRESSURE_HOT_BAR);
         double margin = SealedSystem.safetyValveMarginBar(hot, HotGauge.SAFETY_VALVE_BAR);
         String sum = Decimals.sum("%s - %s = %s bar", HotGauge.SAFETY_VALVE_BAR, hot, margin);
         if (margin <= 0) {

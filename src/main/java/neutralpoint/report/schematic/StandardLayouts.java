@@ -20,6 +20,7 @@ import static neutralpoint.report.schematic.Component.VESSEL_TEE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import neutralpoint.catalogue.Ids.ArrangementId;
 
 /** The order in which water usually meets the parts of each system; common practice, no source. */
 final class StandardLayouts {
@@ -27,16 +28,16 @@ final class StandardLayouts {
 
     static List<Component> of(String system, Set<String> features) {
         List<Component> order = new ArrayList<>(plain(system));
-        if (features.contains("thermal-store")) {
+        if (features.contains(ArrangementId.THERMAL_STORE)) {
             storeForCylinder(order);
         }
-        if (features.contains("under-floor-zones") && order.contains(RADIATORS)) {
+        if (features.contains(ArrangementId.UNDER_FLOOR_ZONES) && order.contains(RADIATORS)) {
             order.add(order.indexOf(RADIATORS), MIXING_SET);
         }
-        if (features.contains("gravity-hot-water")) {
+        if (features.contains(ArrangementId.GRAVITY_HOT_WATER)) {
             cylinderBeforePump(order, features);
         }
-        boolean valved = features.stream().anyMatch(Set.of("y-plan", "s-plan", "w-plan", "single-zone-valve")::contains);
+        boolean valved = features.stream().anyMatch(Set.of(ArrangementId.Y_PLAN, ArrangementId.S_PLAN, ArrangementId.W_PLAN, ArrangementId.SINGLE_ZONE_VALVE)::contains);
         if (valved && !order.contains(VALVE) && order.contains(RADIATORS)) {
             order.add(order.indexOf(order.contains(MIXING_SET) ? MIXING_SET : RADIATORS), VALVE);
         }
@@ -45,20 +46,20 @@ final class StandardLayouts {
 
     private static List<Component> plain(String system) {
         return switch (system) {
-            case "open-vented-separate", "open-vented-close-coupled" ->
+            case ArrangementId.OPEN_VENTED_SEPARATE, ArrangementId.OPEN_VENTED_CLOSE_COUPLED ->
                     List.of(BOILER, VENT_TEE, FEED_TEE, PUMP, VALVE, CYLINDER, RADIATORS);
-            case "open-vented-combined" -> List.of(BOILER, COMBINED_TEE, PUMP, VALVE, CYLINDER, RADIATORS);
-            case "sealed-separate" -> List.of(BOILER, SAFETY_VALVE, GAUGE, VESSEL_TEE, PUMP, BYPASS, VALVE, CYLINDER,
+            case ArrangementId.OPEN_VENTED_COMBINED -> List.of(BOILER, COMBINED_TEE, PUMP, VALVE, CYLINDER, RADIATORS);
+            case ArrangementId.SEALED_SEPARATE -> List.of(BOILER, SAFETY_VALVE, GAUGE, VESSEL_TEE, PUMP, BYPASS, VALVE, CYLINDER,
                     RADIATORS, FILL_POINT, FILTER);
-            case "system-boiler" -> List.of(BOILER, SAFETY_VALVE, BYPASS, VALVE, CYLINDER, RADIATORS, FILL_POINT, FILTER,
+            case ArrangementId.SYSTEM_BOILER -> List.of(BOILER, SAFETY_VALVE, BYPASS, VALVE, CYLINDER, RADIATORS, FILL_POINT, FILTER,
                     VESSEL_TEE, GAUGE, PUMP);
-            case "combination-boiler" -> List.of(BOILER, SAFETY_VALVE, BYPASS, RADIATORS, FILTER, FILL_POINT, VESSEL_TEE,
+            case ArrangementId.COMBINATION_BOILER -> List.of(BOILER, SAFETY_VALVE, BYPASS, RADIATORS, FILTER, FILL_POINT, VESSEL_TEE,
                     GAUGE, PUMP);
-            case "converted-to-sealed" -> List.of(BOILER, SAFETY_VALVE, GAUGE, VESSEL_TEE, PUMP, VALVE, CYLINDER, RADIATORS,
+            case ArrangementId.CONVERTED_TO_SEALED -> List.of(BOILER, SAFETY_VALVE, GAUGE, VESSEL_TEE, PUMP, VALVE, CYLINDER, RADIATORS,
                     FILL_POINT);
-            case "single-feed-cylinder", "direct-cylinder" -> List.of(BOILER, CYLINDER, PUMP, RADIATORS);
-            case "solid-fuel" -> List.of(BOILER, VENT_TEE, CYLINDER, PUMP, RADIATORS, FEED_TEE);
-            case "heat-pump-system" -> List.of(BOILER, SAFETY_VALVE, VALVE, CYLINDER, RADIATORS, FILL_POINT, VESSEL_TEE,
+            case ArrangementId.SINGLE_FEED_CYLINDER, ArrangementId.DIRECT_CYLINDER -> List.of(BOILER, CYLINDER, PUMP, RADIATORS);
+            case ArrangementId.SOLID_FUEL -> List.of(BOILER, VENT_TEE, CYLINDER, PUMP, RADIATORS, FEED_TEE);
+            case ArrangementId.HEAT_PUMP_SYSTEM -> List.of(BOILER, SAFETY_VALVE, VALVE, CYLINDER, RADIATORS, FILL_POINT, VESSEL_TEE,
                     GAUGE, PUMP, FILTER);
             default -> throw new IllegalArgumentException("\"" + system + "\" must be one of the catalogue's whole systems.");
         };
@@ -76,7 +77,7 @@ final class StandardLayouts {
             order.remove(VALVE);
             order.remove(CYLINDER);
             order.add(order.indexOf(PUMP), CYLINDER);
-            if (features.contains("single-zone-valve")) {
+            if (features.contains(ArrangementId.SINGLE_ZONE_VALVE)) {
                 order.add(order.indexOf(CYLINDER), VALVE);
             }
             if (order.remove(FEED_TEE)) {

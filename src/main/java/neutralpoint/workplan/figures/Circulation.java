@@ -1,6 +1,7 @@
 package neutralpoint.workplan.figures;
 
 import java.util.List;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.pipework.PipeLoss;
@@ -57,7 +58,7 @@ final class Circulation {
     }
 
     private static MeasuredOrUsual flow(House house) {
-        return MeasuredOrUsual.of(house.job(), "flushing-pump-litres-per-minute", "litres a minute", USUAL_LITRES_PER_MINUTE);
+        return MeasuredOrUsual.of(house.job(), FindingId.FLUSHING_PUMP_LITRES_PER_MINUTE, "litres a minute", USUAL_LITRES_PER_MINUTE);
     }
 
     private static double velocity(double litresPerMinute, Tube pipe) {

@@ -3,6 +3,7 @@ package neutralpoint.workplan.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.emitter.HeatUp;
@@ -49,8 +50,8 @@ final class Heating {
     }
 
     private static FigureSet times(House house, JobScope scope, Estimate heat) {
-        OptionalDouble boiler = Readings.of(house.job(), "boiler-output-kw");
-        OptionalDouble heater = Readings.of(house.job(), "flushing-heater-kilowatts");
+        OptionalDouble boiler = Readings.of(house.job(), FindingId.BOILER_OUTPUT_KW);
+        OptionalDouble heater = Readings.of(house.job(), FindingId.FLUSHING_HEATER_KILOWATTS);
         boolean pumped = scope.way().does(MethodEffects.Does.PUMPED_ROUND);
         FigureSet part = boiler.isPresent() ? time(house, heat, "boiler", boiler.getAsDouble(), pumped)
                 : FigureSet.missing("Read the boiler's heating output off its data plate: the time to heat up follows from it.");

@@ -1,6 +1,8 @@
 package neutralpoint.workplan.figures;
 
 import java.util.Set;
+import neutralpoint.catalogue.Ids.CourseId;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.hydronics.Estimate;
 
 /**
@@ -11,8 +13,8 @@ import neutralpoint.hydronics.Estimate;
  * @param traits what is certain of the system
  */
 public record JobScope(String course, String method, Set<String> traits) {
-    private static final Set<String> OPENS_THE_WATER = Set.of("full-flush", "partial-cleanse", "valve-repair", "component-repair",
-            "pipework-correction");
+    private static final Set<String> OPENS_THE_WATER = Set.of(CourseId.FULL_FLUSH, CourseId.PARTIAL_CLEANSE, CourseId.VALVE_REPAIR, CourseId.COMPONENT_REPAIR,
+            CourseId.PIPEWORK_CORRECTION);
     /** What is let out to open one place: a bowlful when it is high up, everything when it is low. Common practice, no source. */
     private static final Estimate PART_DRAINED = new Estimate(0.1, 0.4, 1);
 
@@ -36,11 +38,11 @@ public record JobScope(String course, String method, Set<String> traits) {
 
     /** True where water, level or pressure is set at the end. */
     boolean setsTheLevel() {
-        return opensTheWater() || course.equals("vent-and-balance");
+        return opensTheWater() || course.equals(CourseId.VENT_AND_BALANCE);
     }
 
     boolean isWhole() {
-        return course.equals("full-flush");
+        return course.equals(CourseId.FULL_FLUSH);
     }
 
     /** Share of the system's water that is let out. */
@@ -55,6 +57,6 @@ public record JobScope(String course, String method, Set<String> traits) {
 
     /** Additives never go where heating water can reach the taps. */
     boolean mayBeDosed() {
-        return !has("no-additives");
+        return !has(TraitId.NO_ADDITIVES);
     }
 }

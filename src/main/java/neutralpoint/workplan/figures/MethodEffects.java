@@ -4,15 +4,16 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import neutralpoint.catalogue.Ids.MethodId;
 
 /** What each method of cleansing does with the water, as far as its figures go. */
 enum MethodEffects {
-    MACHINE("machine-flush", Does.PUMPED_ROUND, Does.DUMPED, Does.RINSED, Does.CLEANED),
-    MAINS("mains-pressure-flush", Does.DUMPED),
-    CHEMICAL("chemical-drain-and-rinse", Does.RINSED, Does.CLEANED),
-    LEG("leg-by-leg", Does.PUMPED_ROUND, Does.DUMPED, Does.RINSED, Does.CLEANED),
-    HOSED("radiator-off-and-hosed", Does.DUMPED),
-    BENCH("part-cleaned-on-the-bench"),
+    MACHINE(MethodId.MACHINE_FLUSH, Does.PUMPED_ROUND, Does.DUMPED, Does.RINSED, Does.CLEANED),
+    MAINS(MethodId.MAINS_PRESSURE_FLUSH, Does.DUMPED),
+    CHEMICAL(MethodId.CHEMICAL_DRAIN_AND_RINSE, Does.RINSED, Does.CLEANED),
+    LEG(MethodId.LEG_BY_LEG, Does.PUMPED_ROUND, Does.DUMPED, Does.RINSED, Does.CLEANED),
+    HOSED(MethodId.RADIATOR_OFF_AND_HOSED, Does.DUMPED),
+    BENCH(MethodId.PART_CLEANED_ON_THE_BENCH),
     NONE("");
 
     /** One thing done with the water. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Dilution;
 import neutralpoint.hydronics.Estimate;
@@ -63,7 +64,7 @@ final class WaterUse {
     }
 
     private static Estimate percentOfMains(House house) {
-        OptionalDouble read = Readings.of(house.job(), "tds-of-mains-percent");
+        OptionalDouble read = Readings.of(house.job(), FindingId.TDS_OF_MAINS_PERCENT);
         // Softened fill below the main's reading is nothing to rinse out; the cleaner still is, so the guess is the least.
         return read.isPresent() && read.getAsDouble() > USUAL_PERCENT_OF_MAINS.low()
                 ? new Estimate(read.getAsDouble(), read.getAsDouble(), Math.max(read.getAsDouble(), USUAL_PERCENT_OF_MAINS.high()))
