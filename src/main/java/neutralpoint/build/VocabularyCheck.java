@@ -13,17 +13,16 @@ import neutralpoint.document.Nearest;
 
 /** Holds every id that Java names against the catalogue. */
 final class VocabularyCheck {
-    private record Kind(String title, Collection<String> valid) {}
+    private record IdKind(String title, Collection<String> valid) {}
 
-    private final Map<Class<?>, Kind> kinds;
+    private final Map<Class<?>, IdKind> kinds;
 
     VocabularyCheck(Catalogue catalogue) {
-        kinds = Map.of(Ids.FindingId.class, new Kind("finding", catalogue.findings().keySet()),
-                Ids.CauseId.class, new Kind("cause", catalogue.causes().keySet()),
-                Ids.CourseId.class, new Kind("course", catalogue.courses().keySet()),
-                Ids.MethodId.class, new Kind("method", catalogue.methods().keySet()),
-                Ids.ArrangementId.class, new Kind("arrangement", catalogue.arrangements().keySet()),
-                Ids.TraitId.class, new Kind("trait", catalogue.traits()));
+        kinds = Map.of(Ids.FindingId.class, new IdKind("finding", catalogue.findings().keySet()),
+                Ids.CauseId.class, new IdKind("cause", catalogue.causes().keySet()),
+                Ids.CourseId.class, new IdKind("course", catalogue.courses().keySet()),
+                Ids.ArrangementId.class, new IdKind("arrangement", catalogue.arrangements().keySet()),
+                Ids.TraitId.class, new IdKind("trait", catalogue.traits()));
     }
 
     /** @throws BadInput naming the constant, its id and the nearest valid one */
@@ -32,7 +31,7 @@ final class VocabularyCheck {
     }
 
     private void check(Class<?> vocabulary) {
-        Kind kind = Optional.ofNullable(kinds.get(vocabulary)).orElseThrow(() ->
+        IdKind kind = Optional.ofNullable(kinds.get(vocabulary)).orElseThrow(() ->
                 new IllegalStateException("The ids in " + vocabulary.getSimpleName() + " are held against nothing in the catalogue."));
         constants(vocabulary).forEach(constant -> {
             String id = value(constant);

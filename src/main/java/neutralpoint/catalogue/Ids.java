@@ -93,29 +93,14 @@ public final class Ids {
 
     /** Courses of action. */
     public static final class CourseId {
-        public static final String COMPONENT_REPAIR = "component-repair";
         public static final String FULL_FLUSH = "full-flush";
         public static final String LOOK_FURTHER = "look-further";
         public static final String NO_WET_SIDE_WORK = "no-wet-side-work";
         public static final String PARTIAL_CLEANSE = "partial-cleanse";
-        public static final String PIPEWORK_CORRECTION = "pipework-correction";
         public static final String REFER = "refer";
-        public static final String VALVE_REPAIR = "valve-repair";
         public static final String VENT_AND_BALANCE = "vent-and-balance";
 
         private CourseId() {}
-    }
-
-    /** Methods of cleansing. */
-    public static final class MethodId {
-        public static final String CHEMICAL_DRAIN_AND_RINSE = "chemical-drain-and-rinse";
-        public static final String LEG_BY_LEG = "leg-by-leg";
-        public static final String MACHINE_FLUSH = "machine-flush";
-        public static final String MAINS_PRESSURE_FLUSH = "mains-pressure-flush";
-        public static final String PART_CLEANED_ON_THE_BENCH = "part-cleaned-on-the-bench";
-        public static final String RADIATOR_OFF_AND_HOSED = "radiator-off-and-hosed";
-
-        private MethodId() {}
     }
 
     /** Whole systems and features. */
@@ -128,11 +113,8 @@ public final class Ids {
         public static final String MICROBORE = "microbore";
         public static final String ONE_PIPE_LOOP = "one-pipe-loop";
         public static final String OPEN_VENTED_CLOSE_COUPLED = "open-vented-close-coupled";
-        public static final String OPEN_VENTED_COMBINED = "open-vented-combined";
-        public static final String OPEN_VENTED_SEPARATE = "open-vented-separate";
         public static final String PARTS_IN_BOILER_CASE = "parts-in-boiler-case";
         public static final String S_PLAN = "s-plan";
-        public static final String SEALED_SEPARATE = "sealed-separate";
         public static final String SINGLE_FEED_CYLINDER = "single-feed-cylinder";
         public static final String SINGLE_ZONE_VALVE = "single-zone-valve";
         public static final String SOLID_FUEL = "solid-fuel";

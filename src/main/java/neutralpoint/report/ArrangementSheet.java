@@ -75,7 +75,7 @@ public final class ArrangementSheet {
         if (width < SystemDrawing.NARROWEST) {
             line("The drawing needs " + SystemDrawing.NARROWEST + " columns; turn the screen or widen it to see it.", "");
         } else {
-            out.append(SystemDrawing.of(SchematicFactory.of(a), width, plain).stripTrailing()).append('\n');
+            out.append(SystemDrawing.of(SchematicFactory.of(a, catalogue), width, plain).stripTrailing()).append('\n');
         }
     }
 

@@ -50,8 +50,8 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         Optional<String> used = planned.draft().method().filter(Predicate.not(String::isBlank));
         Set<String> traits = traits(planned.draft().layout());
         // Where nothing is planned, nothing is brought, dosed or drained for it either.
-        JobScope scope = planned.steps().isEmpty() ? new JobScope(CourseId.REFER, "", traits)
-                : new JobScope(planned.draft().course(), used.orElse(""), traits);
+        JobScope scope = planned.steps().isEmpty() ? new JobScope(catalogue.course(CourseId.REFER), Optional.empty(), traits)
+                : new JobScope(catalogue.course(planned.draft().course()), used.map(catalogue::method), traits);
         Quantities quantities = scope.course().equals(CourseId.REFER) ? Quantities.NONE : Quantities.of(known, scope);
         List<Assessment.StopFound> stops = planned.draft().assessment().stops();
         DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());

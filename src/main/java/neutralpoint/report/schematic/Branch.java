@@ -2,6 +2,7 @@ package neutralpoint.report.schematic;
 
 import java.util.ArrayList;
 import java.util.List;
+import neutralpoint.catalogue.Component;
 import neutralpoint.catalogue.Ids.ArrangementId;
 
 /**

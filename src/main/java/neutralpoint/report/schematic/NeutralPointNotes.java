@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import neutralpoint.catalogue.Component;
 import neutralpoint.catalogue.Ids.ArrangementId;
 import neutralpoint.report.text.Wrap;
 

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import neutralpoint.catalogue.ArrangementKind;
+import neutralpoint.catalogue.Component;
 import neutralpoint.catalogue.Ids.ArrangementId;
 
 /**
@@ -48,13 +50,13 @@ public record Schematic(String system, Set<String> features, List<Component> ord
      * The usual order of parts for a system, "common practice, no source" except that boiler, vent, feed, pump is the
      * textbook order.
      *
-     * @throws IllegalArgumentException if the system is not one of the catalogue's whole systems
+     * @throws IllegalArgumentException if it is a feature and no whole system
      */
-    public static Schematic usual(String system, Set<String> features) {
+    public static Schematic usual(ArrangementKind system, Set<String> features) {
         List<Component> order = StandardLayouts.of(system, features);
-        boolean close = system.equals(ArrangementId.OPEN_VENTED_CLOSE_COUPLED)
+        boolean close = system.id().equals(ArrangementId.OPEN_VENTED_CLOSE_COUPLED)
                 && order.indexOf(Component.FEED_TEE) == order.indexOf(Component.VENT_TEE) + 1;
-        return new Schematic(system, features, order, List.of("first floor", "ground floor"),
+        return new Schematic(system.id(), features, order, List.of("first floor", "ground floor"),
                 close ? Map.of(Component.FEED_TEE, "150 mm apart or less") : Map.of(), Set.of());
     }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Component;
 import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.job.Answer;
@@ -17,8 +19,8 @@ import neutralpoint.rulebase.Assessment;
 public final class SchematicFactory {
     private SchematicFactory() {}
 
-    public static Schematic of(Assessment a) {
-        Schematic usual = Schematic.usual(a.arrangement().id(), Set.copyOf(a.arrangement().features()));
+    public static Schematic of(Assessment a, Catalogue catalogue) {
+        Schematic usual = Schematic.usual(catalogue.arrangement(a.arrangement().id()), Set.copyOf(a.arrangement().features()));
         Job job = a.job();
         Schematic seen = new Schematic(usual.system(), usual.features(), there(order(usual.order(), job), job), floors(usual, job), Map.of(),
                 unknown(usual, job));

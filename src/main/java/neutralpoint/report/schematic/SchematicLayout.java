@@ -3,6 +3,7 @@ package neutralpoint.report.schematic;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import neutralpoint.catalogue.Component;
 import neutralpoint.catalogue.Ids.ArrangementId;
 
 /**

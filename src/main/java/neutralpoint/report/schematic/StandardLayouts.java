@@ -1,33 +1,30 @@
 package neutralpoint.report.schematic;
 
-import static neutralpoint.report.schematic.Component.BOILER;
-import static neutralpoint.report.schematic.Component.BYPASS;
-import static neutralpoint.report.schematic.Component.COMBINED_TEE;
-import static neutralpoint.report.schematic.Component.CYLINDER;
-import static neutralpoint.report.schematic.Component.FEED_TEE;
-import static neutralpoint.report.schematic.Component.FILL_POINT;
-import static neutralpoint.report.schematic.Component.FILTER;
-import static neutralpoint.report.schematic.Component.GAUGE;
-import static neutralpoint.report.schematic.Component.MIXING_SET;
-import static neutralpoint.report.schematic.Component.PUMP;
-import static neutralpoint.report.schematic.Component.RADIATORS;
-import static neutralpoint.report.schematic.Component.SAFETY_VALVE;
-import static neutralpoint.report.schematic.Component.STORE;
-import static neutralpoint.report.schematic.Component.VALVE;
-import static neutralpoint.report.schematic.Component.VENT_TEE;
-import static neutralpoint.report.schematic.Component.VESSEL_TEE;
+import static neutralpoint.catalogue.Component.CYLINDER;
+import static neutralpoint.catalogue.Component.FEED_TEE;
+import static neutralpoint.catalogue.Component.MIXING_SET;
+import static neutralpoint.catalogue.Component.PUMP;
+import static neutralpoint.catalogue.Component.RADIATORS;
+import static neutralpoint.catalogue.Component.STORE;
+import static neutralpoint.catalogue.Component.VALVE;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import neutralpoint.catalogue.ArrangementKind;
+import neutralpoint.catalogue.Component;
 import neutralpoint.catalogue.Ids.ArrangementId;
 
-/** The order in which water usually meets the parts of each system; common practice, no source. */
+/** The order in which water usually meets the parts of a system: as catalogued, changed by its features; common practice, no source. */
 final class StandardLayouts {
     private StandardLayouts() {}
 
-    static List<Component> of(String system, Set<String> features) {
-        List<Component> order = new ArrayList<>(plain(system));
+    /** @throws IllegalArgumentException for what is no whole system */
+    static List<Component> of(ArrangementKind system, Set<String> features) {
+        if (system.feature()) {
+            throw new IllegalArgumentException("\"" + system.id() + "\" must be a whole system.");
+        }
+        List<Component> order = new ArrayList<>(system.order());
         if (features.contains(ArrangementId.THERMAL_STORE)) {
             storeForCylinder(order);
         }
@@ -42,27 +39,6 @@ final class StandardLayouts {
             order.add(order.indexOf(order.contains(MIXING_SET) ? MIXING_SET : RADIATORS), VALVE);
         }
         return List.copyOf(order);
-    }
-
-    private static List<Component> plain(String system) {
-        return switch (system) {
-            case ArrangementId.OPEN_VENTED_SEPARATE, ArrangementId.OPEN_VENTED_CLOSE_COUPLED ->
-                    List.of(BOILER, VENT_TEE, FEED_TEE, PUMP, VALVE, CYLINDER, RADIATORS);
-            case ArrangementId.OPEN_VENTED_COMBINED -> List.of(BOILER, COMBINED_TEE, PUMP, VALVE, CYLINDER, RADIATORS);
-            case ArrangementId.SEALED_SEPARATE -> List.of(BOILER, SAFETY_VALVE, GAUGE, VESSEL_TEE, PUMP, BYPASS, VALVE, CYLINDER,
-                    RADIATORS, FILL_POINT, FILTER);
-            case ArrangementId.SYSTEM_BOILER -> List.of(BOILER, SAFETY_VALVE, BYPASS, VALVE, CYLINDER, RADIATORS, FILL_POINT, FILTER,
-                    VESSEL_TEE, GAUGE, PUMP);
-            case ArrangementId.COMBINATION_BOILER -> List.of(BOILER, SAFETY_VALVE, BYPASS, RADIATORS, FILTER, FILL_POINT, VESSEL_TEE,
-                    GAUGE, PUMP);
-            case ArrangementId.CONVERTED_TO_SEALED -> List.of(BOILER, SAFETY_VALVE, GAUGE, VESSEL_TEE, PUMP, VALVE, CYLINDER, RADIATORS,
-                    FILL_POINT);
-            case ArrangementId.SINGLE_FEED_CYLINDER, ArrangementId.DIRECT_CYLINDER -> List.of(BOILER, CYLINDER, PUMP, RADIATORS);
-            case ArrangementId.SOLID_FUEL -> List.of(BOILER, VENT_TEE, CYLINDER, PUMP, RADIATORS, FEED_TEE);
-            case ArrangementId.HEAT_PUMP_SYSTEM -> List.of(BOILER, SAFETY_VALVE, VALVE, CYLINDER, RADIATORS, FILL_POINT, VESSEL_TEE,
-                    GAUGE, PUMP, FILTER);
-            default -> throw new IllegalArgumentException("\"" + system + "\" must be one of the catalogue's whole systems.");
-        };
     }
 
     private static void storeForCylinder(List<Component> order) {

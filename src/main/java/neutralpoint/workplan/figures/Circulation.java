@@ -2,6 +2,7 @@ package neutralpoint.workplan.figures;
 
 import java.util.List;
 import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.WaterWork;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.pipework.PipeLoss;
@@ -22,7 +23,7 @@ final class Circulation {
 
     /** Velocity alone needs no content. */
     static FigureSet velocity(House house, JobScope scope) {
-        if (!scope.way().does(MethodEffects.Does.PUMPED_ROUND)) {
+        if (!scope.does(WaterWork.PUMPED_ROUND)) {
             return FigureSet.NOTHING;
         }
         MeasuredOrUsual flow = flow(house);
@@ -45,7 +46,7 @@ final class Circulation {
     }
 
     static FigureSet turnovers(House house, JobScope scope, Estimate systemLitres) {
-        if (!scope.way().does(MethodEffects.Does.PUMPED_ROUND)) {
+        if (!scope.does(WaterWork.PUMPED_ROUND)) {
             return FigureSet.NOTHING;
         }
         MeasuredOrUsual flow = flow(house);

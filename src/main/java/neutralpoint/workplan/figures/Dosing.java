@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.WaterWork;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.workings.EstimateFormat;
@@ -23,7 +24,7 @@ final class Dosing {
             return FigureSet.NOTHING;
         }
         FigureSet part = FigureSet.NOTHING;
-        if (scope.way().does(MethodEffects.Does.CLEANED) && !house.holdsAnUnknownMix()) {
+        if (scope.does(WaterWork.CLEANED) && !house.holdsAnUnknownMix()) {
             Estimate cleansed = systemLitres.times(scope.cleansedShare());
             part = part.and(dose(house, "cleaner", cleansed, List.of()))
                     .and(dose(house, "neutraliser", cleansed, List.of("only after an acid cleaner")));
