@@ -1,5 +1,6 @@
 package neutralpoint.workings;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import neutralpoint.catalogue.Ids.FindingId;
@@ -33,9 +34,14 @@ record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDoub
     /** What the hot gauge says of the vessel. */
     enum GaugeVerdict { CHARGE_LOST, TOO_SMALL, AS_EXPECTED, OVER_CHARGED, OVER_FILLED, UNCLEAR }
 
+    /** The readings it is made of. */
+    static List<String> needs(Job job) {
+        return Check.withContent(job, FindingId.PRESSURE_COLD_BAR, FindingId.PRESSURE_HOT_BAR, FindingId.VESSEL_SIZE_LITRES);
+    }
+
     /** Empty where a reading is missing, or where the hot one was not taken hot or lies below the cold one. */
     static Optional<HotGauge> of(Job job) {
-        if (!Readings.has(job, FindingId.PRESSURE_COLD_BAR, FindingId.PRESSURE_HOT_BAR, FindingId.VESSEL_SIZE_LITRES) || HotSystem.wasReadCool(job)
+        if (!Readings.has(job, needs(job).toArray(String[]::new)) || HotSystem.wasReadCool(job)
                 || Readings.get(job, FindingId.PRESSURE_HOT_BAR) < Readings.get(job, FindingId.PRESSURE_COLD_BAR)) {
             return Optional.empty();
         }

@@ -32,4 +32,14 @@ public final class Workings {
         out.addAll(WaterSampleWorkings.of(job));
         return List.copyOf(out);
     }
+
+    /**
+     * The checks of an open-vented or a sealed side that wait for readings.
+     *
+     * @param sealed true for the sealed side
+     */
+    public static List<Check> waiting(Job job, boolean sealed) {
+        List<Check> checks = sealed ? VesselWorkings.checksOfWhatIsThere(job) : VentWorkings.checks(job);
+        return checks.stream().filter(c -> !c.missing().isEmpty()).toList();
+    }
 }
