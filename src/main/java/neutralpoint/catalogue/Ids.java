@@ -131,6 +131,7 @@ public final class Ids {
     public static final class TraitId {
         public static final String LOFT_TANK = "loft-tank";
         public static final String NO_ADDITIVES = "no-additives";
+        public static final String NO_FLUSH = "no-flush";
         public static final String OPEN_VENTED = "open-vented";
         public static final String SEALED = "sealed";
 

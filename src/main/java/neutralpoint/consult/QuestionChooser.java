@@ -16,6 +16,7 @@ import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Finding;
 import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.catalogue.Option;
 import neutralpoint.document.Lookup;
 import neutralpoint.job.Answer;
@@ -36,7 +37,6 @@ public final class QuestionChooser {
     private static final int LOOKED_INTO = 16;
     /** Below this chance of changing the course a question is not worth the householder's time. */
     private static final double COURSE_AT_STAKE = 0.15;
-    private static final String NO_FLUSH = "no-flush";
     private static final double WORTH_ASKING = 0.002;
     /** Questions are looked into on so many threads, each with a session of its own. */
     private static final int LANES = 2;
@@ -135,8 +135,8 @@ public final class QuestionChooser {
     /** The quickest question left that could forbid the course now recommended, however unlikely that is. */
     private Optional<NextQuestion> bar(Assessment now) {
         Set<String> forbidding = new HashSet<>(Set.of(now.verdict().course().id()));
-        if (now.verdict().course().cleanses() && now.arrangement().possibleTraits().contains(NO_FLUSH)) {
-            catalogue.systems().stream().filter(s -> s.traits().contains(NO_FLUSH)).forEach(s -> forbidding.add(s.id()));
+        if (now.verdict().course().cleanses() && now.arrangement().possibleTraits().contains(TraitId.NO_FLUSH)) {
+            catalogue.systems().stream().filter(s -> s.traits().contains(TraitId.NO_FLUSH)).forEach(s -> forbidding.add(s.id()));
         }
         return catalogue.findings().values().stream()
                 .filter(f -> makesSense(f, now) && assessor.movedBy(f.id()).stream().anyMatch(forbidding::contains))

@@ -11,6 +11,7 @@ import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Ids.CauseId;
 import neutralpoint.catalogue.Ids.CourseId;
 import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.catalogue.Method;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Answer;
@@ -27,7 +28,6 @@ import neutralpoint.rulebase.fact.Step;
 final class PlanDrafter {
     private static final String WHO_COMES = "who-comes";
     private static final Set<Phase> BEFORE_A_CLEANSE = Set.of(Phase.SAFETY, Phase.LEAK, Phase.EXPANSION, Phase.FLOW);
-    private static final String NO_FLUSH = "no-flush";
     /** Below this a main rules out a mains-pressure flush, from the other figure on it speaks for one. */
     private static final double WEAK_LITRES_PER_MINUTE = 10;
     private static final double STRONG_LITRES_PER_MINUTE = 15;
@@ -225,7 +225,7 @@ final class PlanDrafter {
         obstacles.addAll(doubts());
         if (!isKnown()) {
             obstacles.add(unknownSystem());
-        } else if (layout.traits().contains(NO_FLUSH) && obstacles.isEmpty()) {
+        } else if (layout.traits().contains(TraitId.NO_FLUSH) && obstacles.isEmpty()) {
             obstacles.add(new DraftPlan.Obstacle("This kind of system must never be flushed.", "Hand it over to someone licensed for it.",
                     "It has been made into a system of another kind."));
         }
