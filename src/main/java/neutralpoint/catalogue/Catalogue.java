@@ -16,7 +16,7 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
         Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings,
         Map<String, ArrangementHandling> cares, Map<String, ChecklistItem> planLines, Map<String, Closure> closures,
         Map<String, Danger> dangers, Map<String, WorkKind> workKinds, Map<String, Competence> competences,
-        Map<String, Emergency> emergencies) {
+        Map<String, Emergency> emergencies, Renames renames) {
 
     public Finding finding(String id) {
         return known(id, findings, "finding");

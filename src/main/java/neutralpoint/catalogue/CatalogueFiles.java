@@ -166,7 +166,8 @@ public final class CatalogueFiles {
         Lookup.known(sections, WORK_KINDS).forEach(f -> CatalogueReader.readAll(f, workKinds, CatalogueReader::workKind));
         Lookup.known(sections, "competences").forEach(f -> CatalogueReader.readAll(f, competences, CatalogueReader::competence));
         return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares, planLines, closures,
-                dangers, workKinds, competences, emergencies);
+                dangers, workKinds, competences, emergencies,
+                RenameReader.read(entries(sections, "findings"), entries(sections, "causes"), entries(sections, "arrangements")));
     }
 
     private static void crossCheck(Map<String, List<Node>> sections, Catalogue catalogue) {

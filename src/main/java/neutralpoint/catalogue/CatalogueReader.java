@@ -26,7 +26,7 @@ final class CatalogueReader {
 
     static Finding finding(Node node) {
         Node.Fields f = node.asFields().only(Set.of("id", "ask", "how", "answer", "options", "unit", "range", "place",
-                "minutes", "tools", "intrusive", "caution", "only-on", "ask-when", "family", "words", "worked-out", "not-below"));
+                "minutes", "tools", "intrusive", "caution", "only-on", "ask-when", "family", "words", "worked-out", "not-below", "was"));
         String id = id(f);
         AnswerType type = AnswerType.of(oneOf(f, "answer", AnswerType.words()));
         List<Double> range = f.find("range").map(n -> n.asItems().items().stream().map(Node::asNumber).toList())
@@ -56,7 +56,7 @@ final class CatalogueReader {
         }
         List<Option> options = new ArrayList<>();
         for (Node item : f.get("options").asItems().items()) {
-            Node.Fields o = item.asFields().only(Set.of("id", "say", "usual"));
+            Node.Fields o = item.asFields().only(Set.of("id", "say", "usual", "was"));
             options.add(new Option(id(o), o.text("say"), o.find("usual").map(Node::asNumber).orElse(1.0)));
         }
         return List.copyOf(options);
@@ -71,7 +71,7 @@ final class CatalogueReader {
 
     static Cause cause(Node node, String subject) {
         Node.Fields f = node.asFields().only(Set.of("id", "title", "said-as", "means", "prior", "only-on", "course", "phase", "work",
-                "answers", "no-deciding-test", "own-work", "needs", "subject"));
+                "answers", "no-deciding-test", "own-work", "needs", "subject", "was"));
         return new Cause(id(f), f.text("title"), f.findText("said-as").orElseGet(() -> inSentence(f.text("title"))), f.text("means"), prior(f), f.texts("only-on"), f.text("course"),
                 f.findText("own-work"), f.texts("needs"), Phase.of(oneOf(f, "phase", Phase.words())), f.text("work"), f.texts("answers"),
                 f.findText("no-deciding-test").orElse(""), f.findText("subject").orElse(subject));
@@ -82,7 +82,7 @@ final class CatalogueReader {
     }
 
     static ArrangementKind arrangement(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "kind", "known-by", "means", "prior", "traits", "order"));
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "kind", "known-by", "means", "prior", "traits", "order", "was"));
         boolean feature = oneOf(f, "kind", Set.of("system", "feature")).equals("feature");
         return new ArrangementKind(id(f), f.text("title"), feature, f.text("known-by"), f.text("means"), prior(f), f.texts("traits"),
                 feature ? noOrder(f) : order(f));
