@@ -48,7 +48,7 @@ public record CaseStudy(Path file, Job job, List<String> courses, List<String> c
         Node.Fields expected = Documents.readJson(file).asFields().find("expected").map(Node::asFields)
                 .orElseThrow(() -> new BadInput(file + " says nothing of what is expected, so it is no case study."));
         boolean stops = !expected.texts("stops").isEmpty() || expected.findText("stop").map("yes"::equals).orElse(false);
-        return new CaseStudy(file, check.read(file), either(expected, "course", "courses"), either(expected, "cause", "causes"),
+        return new CaseStudy(file, check.read(file), either(expected, "course", "courses"), either(expected, "cause", "causes").stream().map(check.renames()::cause).toList(),
                 expected.texts("neverCourses"), stops);
     }
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Danger;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Node;
 
 /**
@@ -51,7 +52,7 @@ public record DangerMatrix(List<DangerRow> rows, List<String> tellings, List<Str
                 .map(d -> new DangerRow(d, d.ways().stream().map(DangerMatrix::told).toList())).toList();
         Set<String> named = catalogue.dangers().values().stream().flatMap(d -> d.ways().stream())
                 .flatMap(w -> redLines(w.job().asFields()).stream()).collect(Collectors.toSet());
-        List<String> unused = catalogue.finding(Catalogue.RED_LINES).optionIds().stream().filter(o -> !named.contains(o)).toList();
+        List<String> unused = catalogue.finding(FindingId.RED_LINES).optionIds().stream().filter(o -> !named.contains(o)).toList();
         return new DangerMatrix(rows, tellings(rows), unused, UntoldReadings.of(catalogue, rules));
     }
 
@@ -81,7 +82,7 @@ public record DangerMatrix(List<DangerRow> rows, List<String> tellings, List<Str
     }
 
     private static List<String> redLines(Node.Fields job) {
-        Node given = findings(job).get(Catalogue.RED_LINES);
+        Node given = findings(job).get(FindingId.RED_LINES);
         return given == null ? List.of() : given.asTexts();
     }
 

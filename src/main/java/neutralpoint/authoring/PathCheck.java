@@ -5,13 +5,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import neutralpoint.catalogue.Ids.CourseId;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Lookup;
 
 /** Holds the paths, states and parts that rules name against those there are. */
 final class PathCheck {
     /** What a doubt about a path bars. */
-    static final Set<String> CLEANSES = Set.of("full-flush", "partial-cleanse");
+    static final Set<String> CLEANSES = Set.of(CourseId.FULL_FLUSH, CourseId.PARTIAL_CLEANSE);
 
     private static final Map<String, Set<String>> STATES = Map.of("ReliefPath", Set.of("open", "doubtful", "shut"),
             "TapWater", Set.of("apart", "doubtful", "shared"), "FilledBy", Set.of("known", "doubtful"));

@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.Set;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Lookup;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
@@ -21,7 +22,7 @@ import neutralpoint.rulebase.fact.Strength;
 /** Judges cases as they are, with an answer missing, with an answer wrong, and with every weight moved. */
 public final class Robustness {
     /** Left alone: a danger or a complaint that is not named is another call-out, not a slip of the pen. */
-    private static final Set<String> FIXED = Set.of(Catalogue.RED_LINES, Catalogue.COMPLAINT);
+    private static final Set<String> FIXED = Set.of(FindingId.RED_LINES, FindingId.COMPLAINT);
 
     private final RuleBase rules;
     private final Catalogue catalogue;

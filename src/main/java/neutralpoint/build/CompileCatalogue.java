@@ -13,7 +13,7 @@ import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.document.Json;
 
 /**
- * Run by the build: cross-checks the catalogue and every id the rules name, then writes the compiled
+ * Run by the build: cross-checks the catalogue and every id the rules and Java name, then writes the compiled
  * catalogue, what the rules come to, and the rules for the rule compiler. A misspelt id ends the build with its file and line.
  */
 public final class CompileCatalogue {
@@ -26,6 +26,7 @@ public final class CompileCatalogue {
         Path rules = Path.of(args[0]);
         Path out = Path.of(args[1]).resolve("neutralpoint");
         Catalogue catalogue = CatalogueFiles.fromFolder(rules.resolve("catalogue"));
+        new VocabularyCheck(catalogue).check();
         List<RuleText> written = RuleReader.all(rules);
         new ReferenceCheck(catalogue).check(written);
         Files.createDirectories(out);

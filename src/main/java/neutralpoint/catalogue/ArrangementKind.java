@@ -9,9 +9,10 @@ import java.util.List;
  * @param knownBy what it is recognised by
  * @param means   what it changes
  * @param traits  what rules may rely on
+ * @param order   the parts of a whole system as water usually meets them, from the boiler round to its return; empty for a feature
  */
 public record ArrangementKind(String id, String title, boolean feature, String knownBy, String means,
-        int priorDecibans, List<String> traits) {
+        int priorDecibans, List<String> traits, List<Component> order) {
 
     /** By its id, which nothing else has: this is looked up many times in one assessment. */
     @Override

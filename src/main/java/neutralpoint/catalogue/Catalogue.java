@@ -16,12 +16,7 @@ public record Catalogue(Map<String, Finding> findings, Map<String, Cause> causes
         Map<String, Source> sources, Map<String, Method> methods, Map<String, Handling> handlings,
         Map<String, ArrangementHandling> cares, Map<String, ChecklistItem> planLines, Map<String, Closure> closures,
         Map<String, Danger> dangers, Map<String, WorkKind> workKinds, Map<String, Competence> competences,
-        Map<String, Emergency> emergencies) {
-
-    /** The finding that screens for danger; always asked first. */
-    public static final String RED_LINES = "red-lines";
-    /** The finding that holds what the householder complains of. */
-    public static final String COMPLAINT = "complaint";
+        Map<String, Emergency> emergencies, Renames renames) {
 
     public Finding finding(String id) {
         return known(id, findings, "finding");

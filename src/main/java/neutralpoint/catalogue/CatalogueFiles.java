@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Documents;
 import neutralpoint.document.Lookup;
@@ -165,7 +166,8 @@ public final class CatalogueFiles {
         Lookup.known(sections, WORK_KINDS).forEach(f -> CatalogueReader.readAll(f, workKinds, CatalogueReader::workKind));
         Lookup.known(sections, "competences").forEach(f -> CatalogueReader.readAll(f, competences, CatalogueReader::competence));
         return new Catalogue(findings, causes, arrangements, courses, cautions, sources, methods, handlings, cares, planLines, closures,
-                dangers, workKinds, competences, emergencies);
+                dangers, workKinds, competences, emergencies,
+                RenameReader.read(entries(sections, "findings"), entries(sections, "causes"), entries(sections, "arrangements")));
     }
 
     private static void crossCheck(Map<String, List<Node>> sections, Catalogue catalogue) {
@@ -177,7 +179,7 @@ public final class CatalogueFiles {
         for (Node.Fields f : entries(sections, "causes")) {
             refer(f, "course", catalogue.courses().keySet());
             refer(f, "only-on", catalogue.traits());
-            refer(f, "answers", catalogue.finding(Catalogue.COMPLAINT).optionIds());
+            refer(f, "answers", catalogue.finding(FindingId.COMPLAINT).optionIds());
             refer(f, "own-work", catalogue.courses().keySet());
             f.find("needs").ifPresent(n -> n.asItems().items().forEach(kind -> requireKnown(kind, "kind of work", catalogue.workKinds().keySet())));
         }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Lookup;
 import neutralpoint.document.Nearest;
@@ -25,7 +26,7 @@ final class CatalogueReader {
 
     static Finding finding(Node node) {
         Node.Fields f = node.asFields().only(Set.of("id", "ask", "how", "answer", "options", "unit", "range", "place",
-                "minutes", "tools", "intrusive", "caution", "only-on", "ask-when", "family", "words", "worked-out", "not-below"));
+                "minutes", "tools", "intrusive", "caution", "only-on", "ask-when", "family", "words", "worked-out", "not-below", "was"));
         String id = id(f);
         AnswerType type = AnswerType.of(oneOf(f, "answer", AnswerType.words()));
         List<Double> range = f.find("range").map(n -> n.asItems().items().stream().map(Node::asNumber).toList())
@@ -55,7 +56,7 @@ final class CatalogueReader {
         }
         List<Option> options = new ArrayList<>();
         for (Node item : f.get("options").asItems().items()) {
-            Node.Fields o = item.asFields().only(Set.of("id", "say", "usual"));
+            Node.Fields o = item.asFields().only(Set.of("id", "say", "usual", "was"));
             options.add(new Option(id(o), o.text("say"), o.find("usual").map(Node::asNumber).orElse(1.0)));
         }
         return List.copyOf(options);
@@ -70,7 +71,7 @@ final class CatalogueReader {
 
     static Cause cause(Node node, String subject) {
         Node.Fields f = node.asFields().only(Set.of("id", "title", "said-as", "means", "prior", "only-on", "course", "phase", "work",
-                "answers", "no-deciding-test", "own-work", "needs", "subject"));
+                "answers", "no-deciding-test", "own-work", "needs", "subject", "was"));
         return new Cause(id(f), f.text("title"), f.findText("said-as").orElseGet(() -> inSentence(f.text("title"))), f.text("means"), prior(f), f.texts("only-on"), f.text("course"),
                 f.findText("own-work"), f.texts("needs"), Phase.of(oneOf(f, "phase", Phase.words())), f.text("work"), f.texts("answers"),
                 f.findText("no-deciding-test").orElse(""), f.findText("subject").orElse(subject));
@@ -81,14 +82,38 @@ final class CatalogueReader {
     }
 
     static ArrangementKind arrangement(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "kind", "known-by", "means", "prior", "traits"));
-        return new ArrangementKind(id(f), f.text("title"), oneOf(f, "kind", Set.of("system", "feature")).equals("feature"),
-                f.text("known-by"), f.text("means"), prior(f), f.texts("traits"));
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "kind", "known-by", "means", "prior", "traits", "order", "was"));
+        boolean feature = oneOf(f, "kind", Set.of("system", "feature")).equals("feature");
+        return new ArrangementKind(id(f), f.text("title"), feature, f.text("known-by"), f.text("means"), prior(f), f.texts("traits"),
+                feature ? noOrder(f) : order(f));
+    }
+
+    private static List<Component> noOrder(Node.Fields f) {
+        f.find("order").ifPresent(n -> {
+            throw new BadInput(n.where(), "only a whole system has an \"order\" of its parts; \"" + id(f) + "\" is a feature.");
+        });
+        return List.of();
+    }
+
+    private static List<Component> order(Node.Fields f) {
+        List<Component> order = allOf(f, "order", Component.words()).stream().map(Component::of).toList();
+        boolean oneKindOfTee = !order.contains(Component.COMBINED_TEE)
+                || !order.contains(Component.FEED_TEE) && !order.contains(Component.VENT_TEE);
+        if (order.isEmpty() || order.get(0) != Component.BOILER || Set.copyOf(order).size() < order.size() || !oneKindOfTee) {
+            throw new BadInput(f.get("order").where(), "\"order\" begins with the boiler, names each part once, and has a combined tee or "
+                    + "separate tees, not both.");
+        }
+        return order;
     }
 
     static Course course(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "wet", "cleanses", "repairs"));
-        return new Course(id(f), f.text("title"), f.text("means"), f.text("wet").equals("yes"),
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "wet", "opens-water", "cleanses", "repairs"));
+        boolean wet = f.text("wet").equals("yes");
+        boolean opensWater = f.findText("opens-water").orElse("no").equals("yes");
+        if (opensWater && !wet) {
+            throw new BadInput(f.get("opens-water").where(), "a course that opens the water is wet; \"" + id(f) + "\" is not.");
+        }
+        return new Course(id(f), f.text("title"), f.text("means"), wet, opensWater,
                 f.findText("cleanses").orElse("no").equals("yes"), f.findText("repairs").orElse("no").equals("yes"));
     }
 
@@ -108,8 +133,9 @@ final class CatalogueReader {
     }
 
     static Method method(Node node) {
-        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "for", "prior", "cautions"));
-        return new Method(id(f), f.text("title"), f.text("means"), f.texts("for"), prior(f), f.texts("cautions"));
+        Node.Fields f = node.asFields().only(Set.of("id", "title", "means", "for", "does", "prior", "cautions"));
+        Set<WaterWork> does = allOf(f, "does", WaterWork.words()).stream().map(WaterWork::of).collect(Collectors.toUnmodifiableSet());
+        return new Method(id(f), f.text("title"), f.text("means"), f.texts("for"), does, prior(f), f.texts("cautions"));
     }
 
     static Handling handling(Node node) {
@@ -183,6 +209,13 @@ final class CatalogueReader {
     /** What the word stands for. */
     static <T> T oneOf(Node.Fields f, String name, Map<String, T> meanings) {
         return Lookup.known(meanings, oneOf(f, name, meanings.keySet()));
+    }
+
+    /** A list that must be there, each of its words a valid one. */
+    private static List<String> allOf(Node.Fields f, String name, java.util.Collection<String> valid) {
+        f.get(name).asItems();
+        CatalogueFiles.refer(f, name, valid);
+        return f.texts(name);
     }
 
     static String oneOf(Node.Fields f, String name, java.util.Collection<String> valid) {

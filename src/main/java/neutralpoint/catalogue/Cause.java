@@ -2,6 +2,7 @@ package neutralpoint.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import neutralpoint.catalogue.Ids.CourseId;
 
 /**
  * Something that can be wrong.
@@ -22,11 +23,10 @@ import java.util.Optional;
 public record Cause(String id, String title, String saidAs, String means, int priorDecibans, List<String> onlyOn, String course,
         Optional<String> ownWork, List<String> needs, Phase phase, String work, List<String> answers, String noDecidingTest, String subject) {
 
-    private static final String NOTHING_TO_MEND = "no-wet-side-work";
 
     /** False for what is as it should be, or no matter of the water: it is only explained. */
     public boolean isFault() {
-        return !course.equals(NOTHING_TO_MEND);
+        return !course.equals(CourseId.NO_WET_SIDE_WORK);
     }
 
     /** By its id, which nothing else has: this is looked up many times in one assessment. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import neutralpoint.document.BadInput;
 import neutralpoint.document.Decimals;
@@ -29,22 +30,31 @@ public final class JobCheck {
         this.catalogue = catalogue;
     }
 
+    /** What ids of older files are called today. */
+    public Renames renames() {
+        return catalogue.renames();
+    }
+
     public Job read(Path file) {
         return check(JobFile.read(file));
     }
 
     public Job check(JobFile.UncheckedJob draft) {
         Map<String, Answer> answers = new LinkedHashMap<>();
-        draft.findings().fields().forEach((id, node) -> {
-            Where where = Lookup.known(draft.findings().names(), id);
+        draft.findings().fields().forEach((written, node) -> {
+            Where where = Lookup.known(draft.findings().names(), written);
+            String id = catalogue.renames().finding(written);
             if (!catalogue.findings().containsKey(id)) {
                 throw new BadInput(where, "\"" + id + "\" is not a known finding"
                         + Nearest.hint(id, catalogue.findings().keySet()));
             }
-            answers.put(id, answer(catalogue.finding(id), node));
+            if (answers.put(id, answer(catalogue.finding(id), node)) != null) {
+                throw new BadInput(where, "\"" + id + "\" is answered twice, once by an older name; leave one of them out.");
+            }
         });
-        draft.asking().ifPresent(catalogue::finding);
-        return together(new Job(draft.id(), draft.house(), draft.radiators(), answers, draft.asking(), draft.gauge(),
+        Optional<String> asking = draft.asking().map(catalogue.renames()::finding);
+        asking.ifPresent(catalogue::finding);
+        return together(new Job(draft.id(), draft.house(), draft.radiators(), answers, asking, draft.gauge(),
                 EmergencyLog.read(draft.emergencies(), catalogue.emergencies().keySet())),
                 draft.findings().where());
     }
@@ -74,12 +84,12 @@ public final class JobCheck {
         };
     }
 
-    private static String option(Finding finding, Node node) {
-        String word = node instanceof Node.Text || node instanceof Node.Flag ? node.asText() : null;
-        if (word == null) {
+    private String option(Finding finding, Node node) {
+        if (!(node instanceof Node.Text || node instanceof Node.Flag)) {
             throw new BadInput(node.where(), "\"" + finding.id() + "\" takes one word, not " + node.kind()
                     + "; " + choices(finding));
         }
+        String word = catalogue.renames().option(finding.id(), node.asText());
         if (finding.option(word).isEmpty()) {
             throw new BadInput(node.where(), "\"" + word + "\" is not an answer to \"" + finding.id() + "\""
                     + Nearest.to(word, finding.optionIds()).map(n -> "; did you mean \"" + n + "\"? Otherwise ").orElse("; ")
@@ -92,7 +102,7 @@ public final class JobCheck {
         return "one of " + String.join(", ", finding.optionIds()) + " or not-checked belongs there.";
     }
 
-    private static Answer several(Finding finding, Node node) {
+    private Answer several(Finding finding, Node node) {
         if (node instanceof Node.Text t && t.text().equals(NONE)) {
             return new Answer.Several(List.of());
         }
@@ -123,7 +133,7 @@ public final class JobCheck {
         return new Answer.Reading(converted, finding.unit());
     }
 
-    private static Answer byRadiator(Finding finding, Node node) {
+    private Answer byRadiator(Finding finding, Node node) {
         if (!(node instanceof Node.Fields f)) {
             throw new BadInput(node.where(), "\"" + finding.id() + "\" takes one answer for each radiator, like {\"lounge\": \""
                     + finding.optionIds().get(0) + "\"}, not " + node.kind() + ".");

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.console.Callout;
 import neutralpoint.console.TerminalScreen;
@@ -60,9 +61,9 @@ final class CalloutCommand implements Callable<Integer> {
 
     /** Looks ahead once on a guess, so that the first real question comes without a pause. */
     private static void rehearse(Assessor assessor, QuestionChooser lookahead, Job job) {
-        Job guess = job.with(Catalogue.RED_LINES, new Answer.Several(List.of()))
-                .with(Catalogue.COMPLAINT, new Answer.Several(List.of("all-lukewarm")))
-                .with("heating-filled-by", new Answer.One("loft-tank")).with("hot-water-made-by", new Answer.One("cylinder"));
+        Job guess = job.with(FindingId.RED_LINES, new Answer.Several(List.of()))
+                .with(FindingId.COMPLAINT, new Answer.Several(List.of("all-lukewarm")))
+                .with(FindingId.HEATING_FILLED_BY, new Answer.One("loft-tank")).with(FindingId.HOT_WATER_MADE_BY, new Answer.One("cylinder"));
         lookahead.rank(assessor.assess(guess), 1);
     }
 

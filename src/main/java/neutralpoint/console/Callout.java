@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.catalogue.Option;
 import neutralpoint.consult.ArrangementQuestionChooser;
@@ -111,12 +112,12 @@ public final class Callout {
         if (job.asking().isPresent()) {
             return job.asking().map(catalogue::finding);
         }
-        if (!job.isAnswered(Catalogue.RED_LINES)) {
-            return Optional.of(catalogue.finding(Catalogue.RED_LINES));
+        if (!job.isAnswered(FindingId.RED_LINES)) {
+            return Optional.of(catalogue.finding(FindingId.RED_LINES));
         }
         // With no red line in sight the complaint can be asked while the rules are still loading.
-        if (job.chosen(Catalogue.RED_LINES).isEmpty() && job.emergenciesStanding().isEmpty() && !job.isAnswered(Catalogue.COMPLAINT)) {
-            return Optional.of(catalogue.finding(Catalogue.COMPLAINT));
+        if (job.chosen(FindingId.RED_LINES).isEmpty() && job.emergenciesStanding().isEmpty() && !job.isAnswered(FindingId.COMPLAINT)) {
+            return Optional.of(catalogue.finding(FindingId.COMPLAINT));
         }
         Assessment now = assess(job);
         record.weighed(now.arrangement().traits());
@@ -204,7 +205,7 @@ public final class Callout {
     }
 
     private void answer(Finding finding, String typed) {
-        if (finding.id().equals(Catalogue.COMPLAINT) && typed.matches("[^\\d,]*[a-zA-Z][^\\d,]*") && !typed.equalsIgnoreCase("none")) {
+        if (finding.id().equals(FindingId.COMPLAINT) && typed.matches("[^\\d,]*[a-zA-Z][^\\d,]*") && !typed.equalsIgnoreCase("none")) {
             complaintInWords(finding, typed);
         } else {
             answer(finding, words.read(finding, typed));

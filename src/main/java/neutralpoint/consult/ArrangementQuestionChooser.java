@@ -9,6 +9,7 @@ import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.catalogue.Option;
 import neutralpoint.rulebase.Assessment;
 import neutralpoint.rulebase.Assessor;
@@ -16,7 +17,7 @@ import neutralpoint.rulebase.Assessor;
 /** Chooses the one observation that would best tell what kind of system it is. */
 public final class ArrangementQuestionChooser {
     /** What tells most at a glance, asked first. */
-    private static final List<String> FIRST = List.of("heating-filled-by", "hot-water-made-by");
+    private static final List<String> FIRST = List.of(FindingId.HEATING_FILLED_BY, FindingId.HOT_WATER_MADE_BY);
     private static final Set<AnswerType> WITH_OPTIONS = Set.of(AnswerType.YES_NO, AnswerType.ONE_OF, AnswerType.SEVERAL_OF);
     /** An observation that leaves the certainty within this of what it was is not worth a walk. */
     private static final double LEAST_GAIN = 0.02;
@@ -54,7 +55,7 @@ public final class ArrangementQuestionChooser {
 
     private boolean tells(Finding f, Assessment now) {
         return WITH_OPTIONS.contains(f.type()) && !f.workedOut() && !now.known().isAnswered(f.id())
-                && !f.id().equals(Catalogue.COMPLAINT) && !f.id().equals(Catalogue.RED_LINES)
+                && !f.id().equals(FindingId.COMPLAINT) && !f.id().equals(FindingId.RED_LINES)
                 && (f.onlyOn().isEmpty() || f.onlyOn().stream().anyMatch(now.arrangement().possibleTraits()::contains))
                 && assessor.movedBy(f.id()).stream().anyMatch(systems::contains);
     }

@@ -15,6 +15,8 @@ import neutralpoint.catalogue.AnswerType;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.catalogue.Option;
 import neutralpoint.document.Lookup;
 import neutralpoint.job.Answer;
@@ -35,7 +37,6 @@ public final class QuestionChooser {
     private static final int LOOKED_INTO = 16;
     /** Below this chance of changing the course a question is not worth the householder's time. */
     private static final double COURSE_AT_STAKE = 0.15;
-    private static final String NO_FLUSH = "no-flush";
     private static final double WORTH_ASKING = 0.002;
     /** Questions are looked into on so many threads, each with a session of its own. */
     private static final int LANES = 2;
@@ -62,7 +63,7 @@ public final class QuestionChooser {
 
     private List<NextQuestion> ofTheHouse(Assessment now, int most) {
         Job job = now.job();
-        for (String first : List.of(Catalogue.RED_LINES, Catalogue.COMPLAINT, "heating-filled-by", "hot-water-made-by")) {
+        for (String first : List.of(FindingId.RED_LINES, FindingId.COMPLAINT, FindingId.HEATING_FILLED_BY, FindingId.HOT_WATER_MADE_BY)) {
             if (!job.isAnswered(first)) {
                 return List.of(new NextQuestion(catalogue.finding(first), 1, 1));
             }
@@ -134,8 +135,8 @@ public final class QuestionChooser {
     /** The quickest question left that could forbid the course now recommended, however unlikely that is. */
     private Optional<NextQuestion> bar(Assessment now) {
         Set<String> forbidding = new HashSet<>(Set.of(now.verdict().course().id()));
-        if (now.verdict().course().cleanses() && now.arrangement().possibleTraits().contains(NO_FLUSH)) {
-            catalogue.systems().stream().filter(s -> s.traits().contains(NO_FLUSH)).forEach(s -> forbidding.add(s.id()));
+        if (now.verdict().course().cleanses() && now.arrangement().possibleTraits().contains(TraitId.NO_FLUSH)) {
+            catalogue.systems().stream().filter(s -> s.traits().contains(TraitId.NO_FLUSH)).forEach(s -> forbidding.add(s.id()));
         }
         return catalogue.findings().values().stream()
                 .filter(f -> makesSense(f, now) && assessor.movedBy(f.id()).stream().anyMatch(forbidding::contains))
@@ -223,7 +224,7 @@ public final class QuestionChooser {
 
     /** Causes that explain the complaint, and any other that is already likely; all of them without a complaint. */
     private static List<Assessment.CauseStanding> relevant(Job job, List<Assessment.CauseStanding> causes) {
-        Set<String> complaints = job.chosen(Catalogue.COMPLAINT);
+        Set<String> complaints = job.chosen(FindingId.COMPLAINT);
         return causes.stream().filter(c -> complaints.isEmpty() || c.isActive()
                 || c.cause().answers().stream().anyMatch(complaints::contains)).toList();
     }

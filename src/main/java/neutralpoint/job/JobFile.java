@@ -17,7 +17,9 @@ import neutralpoint.document.SafeFile;
  * job file too; what it adds for teaching is passed over here.
  */
 public final class JobFile {
-    private static final Set<String> FIELDS = Set.of("job", "house", "radiators", "gauge", "emergencies", "findings", "asking",
+    /** The format this program reads and writes; a file that names none is of the first. */
+    private static final int FORMAT = 1;
+    private static final Set<String> FIELDS = Set.of("format", "job", "house", "radiators", "gauge", "emergencies", "findings", "asking",
             "$schema", "title", "expected", "teaching", "source");
 
     private JobFile() {}
@@ -38,10 +40,22 @@ public final class JobFile {
     /** Reads a draft from a JSON value; {@code otherwise} is the id of a job that gives none. */
     public static UncheckedJob draft(Node root, String otherwise) {
         Node.Fields fields = root.asFields().only(FIELDS);
+        fields.find("format").ifPresent(JobFile::requireKnown);
         Node.Fields findings = fields.find("findings").map(Node::asFields).orElseThrow(() -> new BadInput(
                 fields.where(), "\"findings\" is missing; a job holds {\"findings\": {finding: answer, …}}."));
         return new UncheckedJob(fields.findText("job").orElse(otherwise), fields.findText("house").orElse(""),
                 radiators(fields), findings, fields.findText("asking"), GaugeLog.read(fields), EmergencyLog.lines(fields));
+    }
+
+    private static void requireKnown(Node format) {
+        double number = format.asNumber();
+        if (number > FORMAT) {
+            throw new BadInput(format.where(), "this job file is of format " + format.asText() + " and this program reads formats up to "
+                    + FORMAT + "; open it with a newer program.");
+        }
+        if (number != FORMAT) {
+            throw new BadInput(format.where(), "\"format\" is " + format.asText() + "; 1 belongs there, or leave it out.");
+        }
     }
 
     /** The job's id when its file gives none: the file's name without its ending. */

@@ -8,16 +8,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import neutralpoint.catalogue.ArrangementHandling;
 import neutralpoint.catalogue.ArrangementKind;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
-import neutralpoint.job.Answer;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.report.schematic.SchematicFactory;
 import neutralpoint.report.schematic.SystemDrawing;
 import neutralpoint.report.text.DisplayOptions;
 import neutralpoint.report.text.Wrap;
 import neutralpoint.rulebase.Assessment;
+import neutralpoint.workings.Workings;
 
 /**
  * The double-check before anybody closes a valve: what the system is, its drawing, its figures, and beside each other
@@ -73,7 +75,7 @@ public final class ArrangementSheet {
         if (width < SystemDrawing.NARROWEST) {
             line("The drawing needs " + SystemDrawing.NARROWEST + " columns; turn the screen or widen it to see it.", "");
         } else {
-            out.append(SystemDrawing.of(SchematicFactory.of(a), width, plain).stripTrailing()).append('\n');
+            out.append(SystemDrawing.of(SchematicFactory.of(a, catalogue), width, plain).stripTrailing()).append('\n');
         }
     }
 
@@ -95,16 +97,10 @@ public final class ArrangementSheet {
     }
 
     private void checks() {
-        List<RequiredReadings> needed = RequiredReadings.of(side(a.arrangement().id()));
         heading("Checks");
         a.workedOut().forEach(w -> line(String.format("%-4s  %s", w.grade().word(), w.says()), "      "));
-        needed.stream().filter(c -> !c.missing(a.known()).isEmpty()).filter(this::isThere).forEach(c -> line("open  " + c.title() + ": measure "
-                + String.join(", ", c.missing(a.known())) + ".", "      "));
-    }
-
-    /** Nothing is measured at a vessel that was looked for and is not there. */
-    private boolean isThere(RequiredReadings check) {
-        return !check.isOfVessel() || !a.known().answer("pump-and-vessel-place").equals(Optional.of(new Answer.One("pump-no-vessel")));
+        Workings.waiting(a.known(), isSealed()).forEach(check -> line("open  " + check.title() + ": "
+                + check.missing().stream().map(id -> catalogue.finding(id).ask()).collect(Collectors.joining(" ")), "      "));
     }
 
     private void handling() {
@@ -113,9 +109,9 @@ public final class ArrangementSheet {
             line("Nothing, while the way of relief is shut or missing: what it wants first stands at the top.", "");
             return;
         }
-        ArrangementKind open = likeliest("open-vented");
-        ArrangementKind sealed = likeliest("sealed");
-        boolean isSealed = side(a.arrangement().id()).equals("sealed");
+        ArrangementKind open = likeliest(TraitId.OPEN_VENTED);
+        ArrangementKind sealed = likeliest(TraitId.SEALED);
+        boolean isSealed = isSealed();
         boolean sure = a.arrangement().status().equals("settled") || a.arrangement().status().equals("likely");
         String left = "IF OPEN-VENTED" + (sure && !isSealed ? " (this one)" : "") + ": " + title(open);
         String right = "IF SEALED" + (sure && isSealed ? " (this one)" : "") + ": " + title(sealed);
@@ -179,8 +175,8 @@ public final class ArrangementSheet {
                         .thenComparing(ArrangementKind::id, Comparator.reverseOrder())).orElseThrow();
     }
 
-    private String side(String system) {
-        return catalogue.arrangement(system).traits().contains("sealed") ? "sealed" : "open-vented";
+    private boolean isSealed() {
+        return catalogue.arrangement(a.arrangement().id()).traits().contains(TraitId.SEALED);
     }
 
     private static String title(ArrangementKind kind) {

@@ -12,6 +12,7 @@ import neutralpoint.catalogue.Competence;
 import neutralpoint.catalogue.Course;
 import neutralpoint.catalogue.Danger;
 import neutralpoint.catalogue.Handling;
+import neutralpoint.catalogue.Ids.CourseId;
 import neutralpoint.catalogue.Method;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.hydronics.emitter.RadiatorReading;
@@ -66,7 +67,7 @@ public record Assessment(Job job, Job known, List<Calculation> workedOut, List<S
         }
 
         public boolean isReferral() {
-            return course.equals("refer");
+            return course.equals(CourseId.REFER);
         }
     }
 

@@ -9,15 +9,13 @@ import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Ids.CourseId;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.rulebase.fact.BarsCourse;
 import neutralpoint.rulebase.fact.Remedy;
 
 /** From causes, remedies, bars, stops and whose hands they need to one recommended course. */
 final class CourseChoice {
-    private static final String REFER = "refer";
-    private static final String NONE = "no-wet-side-work";
-    private static final String GENTLER = "partial-cleanse";
-    private static final String LOOK_FURTHER = "look-further";
     private static final String NOTHING_SEEN = "Nothing but the complaint points to it, and nothing is opened on that alone.";
     private static final String RIVALS = "Several causes are as likely as this one, and they want different courses.";
     /** Below this chance of the cause and this share of its course among all chances, another look comes before any course. */
@@ -54,7 +52,7 @@ final class CourseChoice {
 
         /** True when nothing is to be done for it before more has been seen. */
         boolean isOnlyALook() {
-            return course.id().equals(LOOK_FURTHER);
+            return course.id().equals(CourseId.LOOK_FURTHER);
         }
     }
 
@@ -75,12 +73,12 @@ final class CourseChoice {
         List<String> because = new ArrayList<>(system.contradictions());
         because.add(reason);
         because.add("Once that is known, " + later.course().title().toLowerCase(Locale.ROOT) + " may be what comes of it.");
-        return new Chosen(catalogue.course(LOOK_FURTHER), because);
+        return new Chosen(catalogue.course(CourseId.LOOK_FURTHER), because);
     }
 
     /** True when something else than the complaint speaks for it. */
     private static boolean isSeen(Assessment.CauseStanding standing) {
-        return standing.evidence().stream().anyMatch(e -> e.isFor() && !e.finding().equals(Catalogue.COMPLAINT));
+        return standing.evidence().stream().anyMatch(e -> e.isFor() && !e.finding().equals(FindingId.COMPLAINT));
     }
 
     private Chosen permitted(Assessment.CauseStanding standing) {
@@ -92,7 +90,7 @@ final class CourseChoice {
                 }).orElseGet(() -> usual(standing.cause()));
         List<Assessment.Need> lacking = hands.lacking(standing.id());
         if (!lacking.isEmpty()) {
-            return new Chosen(catalogue.course(REFER), Stream.concat(lacking.stream().map(Assessment.Need::inWords),
+            return new Chosen(catalogue.course(CourseId.REFER), Stream.concat(lacking.stream().map(Assessment.Need::inWords),
                     lacking.stream().map(Assessment.Need::because)).toList());
         }
         Chosen chosen = permitted(usual);
@@ -111,7 +109,7 @@ final class CourseChoice {
             because.addAll(instead.get().because());
             course = instead.get().course();
         }
-        return new Chosen(course.id().equals(usual) ? course : catalogue.course(REFER), because);
+        return new Chosen(course.id().equals(usual) ? course : catalogue.course(CourseId.REFER), because);
     }
 
     /** What is usually referred is the work of somebody who has shown all that it needs. */
@@ -123,13 +121,13 @@ final class CourseChoice {
     private Optional<Chosen> instead(Course course) {
         List<Derived<BarsCourse>> against = bars.stream().filter(b -> b.fact().course().equals(course.id())).toList();
         if (!against.isEmpty()) {
-            Derived<BarsCourse> bar = instead(against, REFER).or(() -> instead(against, LOOK_FURTHER)).orElse(against.get(0));
+            Derived<BarsCourse> bar = instead(against, CourseId.REFER).or(() -> instead(against, CourseId.LOOK_FURTHER)).orElse(against.get(0));
             return Optional.of(new Chosen(catalogue.course(bar.fact().instead()), List.of(bar.rule().because())));
         }
         if (!course.cleanses() || methods.of(course).isPresent()) {
             return Optional.empty();
         }
-        return Optional.of(new Chosen(catalogue.course(course.id().equals(GENTLER) ? REFER : GENTLER),
+        return Optional.of(new Chosen(catalogue.course(course.id().equals(CourseId.PARTIAL_CLEANSE) ? CourseId.REFER : CourseId.PARTIAL_CLEANSE),
                 methods.ruledOut(course).stream().map(Assessment.RuledOut::because).toList()));
     }
 
@@ -144,13 +142,13 @@ final class CourseChoice {
         List<String> because = new ArrayList<>();
         stops.stream().sorted(Comparator.comparing(s -> !s.isReferral())).map(Assessment.StopFound::because).forEach(because::add);
         because.addAll(disputes);
-        Course course = permitted(NONE).course();
+        Course course = permitted(CourseId.NO_WET_SIDE_WORK).course();
         Optional<Assessment.CauseStanding> standing = chief.standing();
         if (standing.isPresent()) {
             Chosen chosen = chief.because().isEmpty() && isUndecided(standing.get(), causes) ? lookingFirst(RIVALS, choose(standing.get())) : choose(standing.get());
             course = chosen.course();
             because.addAll(chosen.because());
-            because.addAll(course.id().equals(LOOK_FURTHER) ? paths.reasons() : List.of());
+            because.addAll(course.id().equals(CourseId.LOOK_FURTHER) ? paths.reasons() : List.of());
             because.addAll(chief.because());
             standing.get().evidence().stream().filter(WeighedEvidence::isFor).limit(3)
                     .map(e -> e.rule().because()).forEach(because::add);
@@ -159,8 +157,8 @@ final class CourseChoice {
             because.add("Nothing found so far points to a fault strongly enough to open the system.");
         }
         if (stops.stream().anyMatch(Assessment.StopFound::isReferral)) {
-            course = catalogue.course(REFER);
-        } else if (!stops.isEmpty() && !course.repairs() && !course.id().equals(REFER) && !bringsHeatBack(stops, course)) {
+            course = catalogue.course(CourseId.REFER);
+        } else if (!stops.isEmpty() && !course.repairs() && !course.id().equals(CourseId.REFER) && !bringsHeatBack(stops, course)) {
             // While a danger stands nothing but its repair, or another repair after it, is the course.
             course = catalogue.course(stops.get(0).course());
         }
@@ -187,7 +185,7 @@ final class CourseChoice {
     }
 
     private static Certainty certainty(Course course, List<Assessment.StopFound> stops, Optional<Assessment.CauseStanding> leading) {
-        if (course.id().equals(LOOK_FURTHER)) {
+        if (course.id().equals(CourseId.LOOK_FURTHER)) {
             return Certainty.UNDECIDED;
         }
         return !stops.isEmpty() || leading.map(Assessment.CauseStanding::isSettled).orElse(false) ? Certainty.SETTLED : Certainty.LIKELY;

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.LeadsTo;
@@ -25,7 +25,7 @@ record LeadingCause(Optional<Assessment.CauseStanding> standing, List<String> be
 
     /** The likeliest fault that explains the complaint, or the fault that stands behind it; without one, the likeliest of all. */
     static LeadingCause of(Job job, List<Assessment.CauseStanding> causes, List<Derived<LeadsTo>> leads) {
-        Set<String> complaints = job.chosen(Catalogue.COMPLAINT);
+        Set<String> complaints = job.chosen(FindingId.COMPLAINT);
         List<Assessment.CauseStanding> worth = causes.stream()
                 .filter(c -> !c.isExcluded() && c.isSupported()).toList();
         Predicate<Assessment.CauseStanding> answers = c -> c.cause().answers().stream().anyMatch(complaints::contains);

@@ -8,6 +8,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Ids.CauseId;
+import neutralpoint.catalogue.Ids.CourseId;
+import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.catalogue.Method;
 import neutralpoint.catalogue.Phase;
 import neutralpoint.job.Answer;
@@ -22,15 +26,8 @@ import neutralpoint.rulebase.fact.Step;
 
 /** Has the rules draw up the steps of a course, once the house has been assessed in the same session. */
 final class PlanDrafter {
-    private static final String REFER = "refer";
-    private static final String NONE = "no-wet-side-work";
-    private static final String LOOK_FURTHER = "look-further";
-    private static final String FULL = "full-flush";
     private static final String WHO_COMES = "who-comes";
     private static final Set<Phase> BEFORE_A_CLEANSE = Set.of(Phase.SAFETY, Phase.LEAK, Phase.EXPANSION, Phase.FLOW);
-    private static final String SCALE = "scale-on-exchanger";
-    private static final String NO_FLUSH = "no-flush";
-    private static final String SUPPLY = "cold-supply-litres-per-minute";
     /** Below this a main rules out a mains-pressure flush, from the other figure on it speaks for one. */
     private static final double WEAK_LITRES_PER_MINUTE = 10;
     private static final double STRONG_LITRES_PER_MINUTE = 15;
@@ -70,7 +67,7 @@ final class PlanDrafter {
         Course first = cleanse.map(c -> comesFirst(c.course())).orElse(recommended);
         if (first.wet() && isContradictory() && assessment.stops().isEmpty()) {
             // While two answers cannot both be right nothing is opened, whatever the likeliest cause.
-            return draft(LOOK_FURTHER, Optional.empty(), obstacles.isEmpty() ? List.of(unknownSystem()) : obstacles);
+            return draft(CourseId.LOOK_FURTHER, Optional.empty(), obstacles.isEmpty() ? List.of(unknownSystem()) : obstacles);
         }
         return first.cleanses() ? new DraftPlan(assessment, first.id(), Optional.empty(), layout, List.of(), obstacles, catalogue.closures())
                 : draft(first.id(), Optional.empty(), obstacles);
@@ -79,14 +76,14 @@ final class PlanDrafter {
     /** The course to take before a cleanse that is refused: the one recommended if it mends something, or the one its bar names. */
     private Course comesFirst(Course refused) {
         Course recommended = assessment.verdict().course();
-        if (!recommended.cleanses() && !recommended.id().equals(NONE)) {
+        if (!recommended.cleanses() && !recommended.id().equals(CourseId.NO_WET_SIDE_WORK)) {
             return recommended;
         }
         if (!isKnown() && assessment.stops().isEmpty()) {
-            return catalogue.course(LOOK_FURTHER);
+            return catalogue.course(CourseId.LOOK_FURTHER);
         }
         List<Course> instead = bars(refused.id()).stream().map(b -> catalogue.course(b.fact().instead())).filter(c -> !c.cleanses()).toList();
-        return instead.stream().filter(c -> c.id().equals(REFER)).findFirst().or(() -> instead.stream().findFirst()).orElse(recommended);
+        return instead.stream().filter(c -> c.id().equals(CourseId.REFER)).findFirst().or(() -> instead.stream().findFirst()).orElse(recommended);
     }
 
     /** Tells of the course recommended and of every cleanse that nothing stands in the way of. */
@@ -103,8 +100,8 @@ final class PlanDrafter {
         }
         tellDangers();
         session.insertAndFire(told(assessment.verdict().course(), obstaclesToTheUsual()));
-        session.insertAndFire(told(catalogue.course(LOOK_FURTHER), List.of()));
-        session.insertAndFire(told(catalogue.course(FULL), List.of()));
+        session.insertAndFire(told(catalogue.course(CourseId.LOOK_FURTHER), List.of()));
+        session.insertAndFire(told(catalogue.course(CourseId.FULL_FLUSH), List.of()));
         session.insertAndFire(List.of(layout));
         session.insertAndFire(all);
     }
@@ -125,10 +122,10 @@ final class PlanDrafter {
     /** What steps have to name in this house: who comes, what comes first, what to look at again. */
     private List<HouseNote> told(Course course, List<DraftPlan.Obstacle> obstacles) {
         List<HouseNote> told = new ArrayList<>();
-        if (course.id().equals(REFER)) {
+        if (course.id().equals(CourseId.REFER)) {
             told.add(referral(obstacles));
         }
-        if (course.id().equals(LOOK_FURTHER) && isContradictory()) {
+        if (course.id().equals(CourseId.LOOK_FURTHER) && isContradictory()) {
             told.add(new HouseNote("look-again", String.join(" ", assessment.arrangement().contradictions())));
         }
         String earlier = assessment.order().stream().filter(s -> s.course().map(c -> c.wet() && !c.cleanses()).orElse(false))
@@ -160,8 +157,8 @@ final class PlanDrafter {
     }
 
     private boolean descales() {
-        boolean isChief = !assessment.verdict().course().id().equals(REFER) && assessment.verdict().chief().map(c -> c.id().equals(SCALE)).orElse(false);
-        return isChief || assessment.order().stream().anyMatch(s -> s.cause().map(c -> c.id().equals(SCALE)).orElse(false)
+        boolean isChief = !assessment.verdict().course().id().equals(CourseId.REFER) && assessment.verdict().chief().map(c -> c.id().equals(CauseId.SCALE_ON_EXCHANGER)).orElse(false);
+        return isChief || assessment.order().stream().anyMatch(s -> s.cause().map(c -> c.id().equals(CauseId.SCALE_ON_EXCHANGER)).orElse(false)
                 && s.course().map(Course::cleanses).orElse(false));
     }
 
@@ -172,7 +169,7 @@ final class PlanDrafter {
     }
 
     private static String supply(Job job) {
-        if (!(job.answers().get(SUPPLY) instanceof Answer.Reading reading)) {
+        if (!(job.answers().get(FindingId.COLD_SUPPLY_LITRES_PER_MINUTE) instanceof Answer.Reading reading)) {
             return "unknown";
         }
         if (reading.value() < WEAK_LITRES_PER_MINUTE) {
@@ -228,7 +225,7 @@ final class PlanDrafter {
         obstacles.addAll(doubts());
         if (!isKnown()) {
             obstacles.add(unknownSystem());
-        } else if (layout.traits().contains(NO_FLUSH) && obstacles.isEmpty()) {
+        } else if (layout.traits().contains(TraitId.NO_FLUSH) && obstacles.isEmpty()) {
             obstacles.add(new DraftPlan.Obstacle("This kind of system must never be flushed.", "Hand it over to someone licensed for it.",
                     "It has been made into a system of another kind."));
         }
@@ -250,7 +247,7 @@ final class PlanDrafter {
     private List<DraftPlan.Obstacle> obstaclesToTheUsual() {
         List<DraftPlan.Obstacle> usual = assessment.verdict().chief().map(c -> catalogue.course(c.cause().course())).filter(Course::cleanses)
                 .map(c -> obstacles(c).stream().distinct().toList()).orElse(List.of());
-        return usual.isEmpty() && assessment.verdict().course().id().equals(LOOK_FURTHER) ? doubts() : usual;
+        return usual.isEmpty() && assessment.verdict().course().id().equals(CourseId.LOOK_FURTHER) ? doubts() : usual;
     }
 
     /** What is in doubt about a path: nothing is cleansed before the look that settles it. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.fact.HouseSurvey;
@@ -71,7 +72,7 @@ final class Survey {
         List<String> sums = reads.stream().map(r -> r.rule().says() + " " + r.rule().because()).toList();
         String says = answers.isEmpty() ? "No pattern over the whole house."
                 : "Pattern: " + reads.stream().map(r -> r.fact().answer().replace('-', ' ')).distinct().collect(Collectors.joining("; ")) + ".";
-        return List.of(new Calculation(Optional.of(new Calculation.Found("survey-pattern", new Answer.Several(answers))),
+        return List.of(new Calculation(Optional.of(new Calculation.Found(FindingId.SURVEY_PATTERN, new Answer.Several(answers))),
                 answers.isEmpty() ? Calculation.Grade.PASS : Calculation.Grade.WARN, says, sums));
     }
 }

@@ -9,9 +9,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
-import neutralpoint.hydronics.emitter.Balancing;
 import neutralpoint.hydronics.emitter.Balancing.Adjustment;
+import neutralpoint.hydronics.emitter.Balancing;
 import neutralpoint.hydronics.emitter.HeatOutput;
 import neutralpoint.hydronics.emitter.RadiatorReading.RadiatorState;
 import neutralpoint.hydronics.emitter.RadiatorType;
@@ -57,7 +58,7 @@ final class BalanceWorkings {
 
     /** The boiler's own drop where that is reasonable, otherwise the older practice. */
     private static double wantedDrop(Job job) {
-        return Readings.of(job, "boiler-flow-return-kelvin").stream()
+        return Readings.of(job, FindingId.BOILER_FLOW_RETURN_KELVIN).stream()
                 .filter(d -> d >= LEAST_DROP_KELVIN && d <= Balancing.CONDENSING_DROP_KELVIN).findFirst()
                 .orElse(Balancing.OLDER_PRACTICE_DROP_KELVIN);
     }

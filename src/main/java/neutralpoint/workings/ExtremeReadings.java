@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.job.Answer;
 import neutralpoint.job.GaugeReading;
@@ -31,12 +32,12 @@ final class ExtremeReadings {
 
     static List<Calculation> of(Job job) {
         List<Calculation> out = new ArrayList<>();
-        hottest(job).filter(r -> r.celsius() >= TOO_HOT_CELSIUS).ifPresent(r -> out.add(Calculation.finding("hottest-reading-celsius",
+        hottest(job).filter(r -> r.celsius() >= TOO_HOT_CELSIUS).ifPresent(r -> out.add(Calculation.finding(FindingId.HOTTEST_READING_CELSIUS,
                 new Answer.Reading(r.celsius(), "°C"), r.celsius() >= OUT_OF_CONTROL_CELSIUS ? FAIL : WARN,
                 Decimals.sum("The hottest reading is %s °C, at %s.", r.celsius(), r.where()), Decimals.sum(
                 "%s is the highest of all temperatures read; a boiler is meant to stop well under %s", r.celsius(), OUT_OF_CONTROL_CELSIUS))));
         job.gauge().stream().max(Comparator.comparingDouble(GaugeReading::bar)).filter(g -> g.bar() >= HotGauge.SAFETY_VALVE_BAR)
-                .ifPresent(g -> out.add(Calculation.finding("highest-logged-bar", new Answer.Reading(g.bar(), "bar"),
+                .ifPresent(g -> out.add(Calculation.finding(FindingId.HIGHEST_LOGGED_BAR, new Answer.Reading(g.bar(), "bar"),
                         g.bar() >= OVER_THE_VALVE_BAR ? FAIL : WARN, Decimals.sum("The highest logged pressure is %s bar; the safety valve is set to %s.",
                                 g.bar(), HotGauge.SAFETY_VALVE_BAR),
                         Decimals.sum("%s - %s = %s bar over it", g.bar(), HotGauge.SAFETY_VALVE_BAR, g.bar() - HotGauge.SAFETY_VALVE_BAR))));

@@ -1,6 +1,7 @@
 package neutralpoint.workings;
 
 import java.util.Optional;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.expansion.SealedSystem;
 import neutralpoint.job.Job;
@@ -15,7 +16,7 @@ public record FillPressure(double heightMetres) {
 
     /** Empty where the height was not measured. */
     public static Optional<FillPressure> of(Job job) {
-        return Readings.of(job, "highest-radiator-above-gauge-m").stream().mapToObj(h -> new FillPressure(Math.max(0, h))).findFirst();
+        return Readings.of(job, FindingId.HIGHEST_RADIATOR_ABOVE_GAUGE_M).stream().mapToObj(h -> new FillPressure(Math.max(0, h))).findFirst();
     }
 
     /** Least pressure to fill to, so that the top can still be vented. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.expansion.LeakRate;
 import neutralpoint.hydronics.expansion.TimedPressure;
@@ -50,11 +51,11 @@ final class FlowWorkings {
     }
 
     private static Optional<Calculation> flow(Job job) {
-        if (!Readings.has(job, "boiler-output-kw", "boiler-flow-return-kelvin") || Readings.get(job, "boiler-flow-return-kelvin") < 1) {
+        if (!Readings.has(job, FindingId.BOILER_OUTPUT_KW, FindingId.BOILER_FLOW_RETURN_KELVIN) || Readings.get(job, FindingId.BOILER_FLOW_RETURN_KELVIN) < 1) {
             return Optional.empty();
         }
-        double output = Readings.get(job, "boiler-output-kw");
-        double drop = Readings.get(job, "boiler-flow-return-kelvin");
+        double output = Readings.get(job, FindingId.BOILER_OUTPUT_KW);
+        double drop = Readings.get(job, FindingId.BOILER_FLOW_RETURN_KELVIN);
         double flow = HeatCarried.systemFlowLitresPerMinute(output, drop);
         String judged = drop > WIDEST_DROP_KELVIN ? ": starved flow" : drop < NARROWEST_DROP_KELVIN ? ": more than the load needs" : "";
         return Optional.of(Calculation.figure(judged.isEmpty() ? PASS : WARN,
@@ -72,13 +73,13 @@ final class FlowWorkings {
     }
 
     private static Optional<Calculation> leak(Job job, SystemLitres content) {
-        if (job.gauge().size() < FEWEST_GAUGE_READINGS || !Readings.has(job, "vessel-size-litres")) {
+        if (job.gauge().size() < FEWEST_GAUGE_READINGS || !Readings.has(job, FindingId.VESSEL_SIZE_LITRES)) {
             return Optional.empty();
         }
         LocalDateTime first = job.gauge().get(0).at();
         double days = Duration.between(first, job.gauge().get(job.gauge().size() - 1).at()).toMinutes() / MINUTES_PER_DAY;
         double lowest = job.gauge().stream().mapToDouble(neutralpoint.job.GaugeReading::bar).min().orElseThrow();
-        OptionalDouble measured = Readings.of(job, "vessel-charge-bar");
+        OptionalDouble measured = Readings.of(job, FindingId.VESSEL_CHARGE_BAR);
         double charge = measured.orElse(lowest / 2);
         if (lowest < charge) {
             return Optional.of(Calculation.figure(NOTE, TELLS_NOTHING + Decimals.sum(
@@ -87,7 +88,7 @@ final class FlowWorkings {
         try {
             List<TimedPressure> readings = job.gauge().stream().map(g -> new TimedPressure(
                     Duration.between(first, g.at()).toMinutes() / 60.0, g.bar(), g.waterCelsius())).toList();
-            LeakRate rate = LeakRate.of(new Vessel(Readings.get(job, "vessel-size-litres"), charge), content.litres().likely(),
+            LeakRate rate = LeakRate.of(new Vessel(Readings.get(job, FindingId.VESSEL_SIZE_LITRES), charge), content.litres().likely(),
                     readings, Water::expansionFraction);
             return Optional.of(leak(rate, days, Decimals.sum("%s readings carried to %s degrees through a vessel charged to %s bar (%s);"
                     + " slope %s bar a day, give or take %s", readings.size(), rate.referenceCelsius(), charge,
@@ -103,16 +104,16 @@ final class FlowWorkings {
         double loss = rate.lossBarPerDay();
         double margin = rate.marginBarPerDay().orElse(Double.MAX_VALUE);
         if (loss * days >= SURE_FALL_BAR || rate.isLosing() && loss * days >= 2 * GAUGE_BAR) {
-            return Calculation.finding("leak-worked-out", loss >= FAST_BAR_PER_DAY ? "fast-loss" : "slow-loss", WARN, Decimals.sum(
+            return Calculation.finding(FindingId.LEAK_WORKED_OUT, loss >= FAST_BAR_PER_DAY ? "fast-loss" : "slow-loss", WARN, Decimals.sum(
                     "Brought to one temperature, the pressure loses %s bar a day, about %s litres.", loss, rate.lossLitresPerDay()), sum);
         }
         if (rate.isGaining() && -loss * days >= 2 * GAUGE_BAR) {
-            return Calculation.finding("leak-worked-out", "gains", WARN, Decimals.sum(
+            return Calculation.finding(FindingId.LEAK_WORKED_OUT, "gains", WARN, Decimals.sum(
                     "Brought to one temperature, the pressure gains %s bar a day.", -loss), sum);
         }
         // Scatter, or too short a time, hides a loss: only what could not have gone unseen is said to hold.
         return Math.abs(loss) + Math.max(margin, GAUGE_BAR / days) <= HOLDS_BAR_PER_DAY
-                ? Calculation.finding("leak-worked-out", "holds", PASS, "Brought to one temperature, the pressure holds.", sum)
+                ? Calculation.finding(FindingId.LEAK_WORKED_OUT, "holds", PASS, "Brought to one temperature, the pressure holds.", sum)
                 : Calculation.figure(NOTE, TELLS_NOTHING + "read it again over more days.", sum);
     }
 }

@@ -5,6 +5,7 @@ import static neutralpoint.workings.Calculation.Grade.PASS;
 import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.Optional;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.job.Job;
 
@@ -20,18 +21,18 @@ final class GaugeWorkings {
 
     /** Empty unless both were read. */
     static Optional<Calculation> of(Job job) {
-        if (!Readings.has(job, "pressure-cold-bar", "second-gauge-bar")) {
+        if (!Readings.has(job, FindingId.PRESSURE_COLD_BAR, FindingId.SECOND_GAUGE_BAR)) {
             return Optional.empty();
         }
-        double own = Readings.get(job, "pressure-cold-bar");
-        double second = Readings.get(job, "second-gauge-bar");
+        double own = Readings.get(job, FindingId.PRESSURE_COLD_BAR);
+        double second = Readings.get(job, FindingId.SECOND_GAUGE_BAR);
         double over = own - second;
         String sum = Decimals.sum("%s - %s = %s bar", own, second, over);
         if (Math.abs(over) <= AGREES_BAR + READING_BAR) {
-            return Optional.of(Calculation.finding("second-gauge", "agrees", PASS, "The gauge agrees with a second one.", sum));
+            return Optional.of(Calculation.finding(FindingId.SECOND_GAUGE, "agrees", PASS, "The gauge agrees with a second one.", sum));
         }
         boolean tooHigh = over >= TOO_HIGH_BAR - READING_BAR && second < HotGauge.SAFETY_VALVE_BAR;
-        return Optional.of(Calculation.finding("second-gauge", tooHigh ? "shows-less-under-3" : "reads-otherwise", tooHigh ? FAIL : WARN,
+        return Optional.of(Calculation.finding(FindingId.SECOND_GAUGE, tooHigh ? "shows-less-under-3" : "reads-otherwise", tooHigh ? FAIL : WARN,
                 Decimals.sum("The gauge shows %s bar where a second one shows %s.", own, second), sum));
     }
 }

@@ -1,7 +1,9 @@
 package neutralpoint.workings;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.expansion.SealedSystem;
 import neutralpoint.hydronics.expansion.Vessel;
@@ -32,14 +34,19 @@ record HotGauge(double coldBar, double hotBar, double vesselLitres, OptionalDoub
     /** What the hot gauge says of the vessel. */
     enum GaugeVerdict { CHARGE_LOST, TOO_SMALL, AS_EXPECTED, OVER_CHARGED, OVER_FILLED, UNCLEAR }
 
+    /** The readings it is made of. */
+    static List<String> needs(Job job) {
+        return Check.withContent(job, FindingId.PRESSURE_COLD_BAR, FindingId.PRESSURE_HOT_BAR, FindingId.VESSEL_SIZE_LITRES);
+    }
+
     /** Empty where a reading is missing, or where the hot one was not taken hot or lies below the cold one. */
     static Optional<HotGauge> of(Job job) {
-        if (!Readings.has(job, "pressure-cold-bar", "pressure-hot-bar", "vessel-size-litres") || HotSystem.wasReadCool(job)
-                || Readings.get(job, "pressure-hot-bar") < Readings.get(job, "pressure-cold-bar")) {
+        if (!Readings.has(job, needs(job).toArray(String[]::new)) || HotSystem.wasReadCool(job)
+                || Readings.get(job, FindingId.PRESSURE_HOT_BAR) < Readings.get(job, FindingId.PRESSURE_COLD_BAR)) {
             return Optional.empty();
         }
-        return SystemLitres.of(job).map(content -> new HotGauge(Readings.get(job, "pressure-cold-bar"),
-                Readings.get(job, "pressure-hot-bar"), Readings.get(job, "vessel-size-litres"), Readings.of(job, "vessel-charge-bar"),
+        return SystemLitres.of(job).map(content -> new HotGauge(Readings.get(job, FindingId.PRESSURE_COLD_BAR),
+                Readings.get(job, FindingId.PRESSURE_HOT_BAR), Readings.get(job, FindingId.VESSEL_SIZE_LITRES), Readings.of(job, FindingId.VESSEL_CHARGE_BAR),
                 content.litres(), HotSystem.of(job).meanCelsius()));
     }
 

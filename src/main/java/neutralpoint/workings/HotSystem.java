@@ -1,5 +1,6 @@
 package neutralpoint.workings;
 
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.job.Job;
 
 /**
@@ -14,15 +15,15 @@ public record HotSystem(double flowCelsius, double meanCelsius) {
     private static final double LEAST_FLOW_CELSIUS = 40;
 
     static HotSystem of(Job job) {
-        double flow = wasReadCool(job) ? UsualTemperatures.FLOW_CELSIUS : Readings.of(job, "boiler-flow-celsius").orElse(UsualTemperatures.FLOW_CELSIUS);
+        double flow = wasReadCool(job) ? UsualTemperatures.FLOW_CELSIUS : Readings.of(job, FindingId.BOILER_FLOW_CELSIUS).orElse(UsualTemperatures.FLOW_CELSIUS);
         // Water comes back no colder than the rooms it was sent to.
-        double drop = Math.min(Readings.of(job, "boiler-flow-return-kelvin").orElse(UsualTemperatures.DROP_KELVIN),
+        double drop = Math.min(Readings.of(job, FindingId.BOILER_FLOW_RETURN_KELVIN).orElse(UsualTemperatures.DROP_KELVIN),
                 flow - UsualTemperatures.ROOM_CELSIUS);
         return new HotSystem(flow, flow - drop / 2);
     }
 
     /** True when the flow was read and the boiler cannot have been heating. */
     static boolean wasReadCool(Job job) {
-        return Readings.of(job, "boiler-flow-celsius").orElse(UsualTemperatures.FLOW_CELSIUS) < LEAST_FLOW_CELSIUS;
+        return Readings.of(job, FindingId.BOILER_FLOW_CELSIUS).orElse(UsualTemperatures.FLOW_CELSIUS) < LEAST_FLOW_CELSIUS;
     }
 }

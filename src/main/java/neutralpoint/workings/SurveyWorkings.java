@@ -10,10 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.document.Lookup;
-import neutralpoint.hydronics.emitter.RadiatorReading;
 import neutralpoint.hydronics.emitter.RadiatorReading.RadiatorState;
+import neutralpoint.hydronics.emitter.RadiatorReading;
 import neutralpoint.job.Answer;
 
 /** What the table of radiators says: the state of each, and the findings a hand would have given. */
@@ -29,8 +30,8 @@ final class SurveyWorkings {
             new Heading(RadiatorState.LUKEWARM, "Lukewarm"), new Heading(RadiatorState.OVER_FED, "Over-fed"));
 
     /** Least and greatest difference that can be believed: the ranges the findings are catalogued with. */
-    private static final Map<String, double[]> BELIEVED = Map.of("top-over-base-degrees", new double[] {-30, 60},
-            "tail-drop-degrees", new double[] {-40, 65});
+    private static final Map<String, double[]> BELIEVED = Map.of(FindingId.TOP_OVER_BASE_DEGREES, new double[] {-30, 60},
+            FindingId.TAIL_DROP_DEGREES, new double[] {-40, 65});
     private static final int LONGEST_NAME = 30;
     private static final int LONGEST_LIST = 80;
 
@@ -47,7 +48,7 @@ final class SurveyWorkings {
         Map<String, String> felt = new LinkedHashMap<>();
         survey.forEach(r -> felt.put(r.name(), felt(r)));
         long well = felt.values().stream().filter("hot-all-over"::equals).count();
-        out.add(Calculation.finding("radiator-pattern", new Answer.ByRadiator(felt), well == survey.size() && survey.stream().noneMatch(SurveyedRadiator::isTooHot) ? PASS : NOTE,
+        out.add(Calculation.finding(FindingId.RADIATOR_PATTERN, new Answer.ByRadiator(felt), well == survey.size() && survey.stream().noneMatch(SurveyedRadiator::isTooHot) ? PASS : NOTE,
                 well + " of " + survey.size() + " radiators are hot all over.",
                 survey.stream().map(SurveyWorkings::line).toArray(String[]::new)));
         HEADINGS.forEach(h -> listed(survey, h).ifPresent(out::add));
@@ -56,9 +57,9 @@ final class SurveyWorkings {
         }
         worst(survey).ifPresent(w -> {
             RadiatorReading t = w.reading();
-            out.add(difference("top-over-base-degrees", t.topOverBaseKelvin(), Decimals.sum("The worst radiator is %s: top over base %s degrees",
+            out.add(difference(FindingId.TOP_OVER_BASE_DEGREES, t.topOverBaseKelvin(), Decimals.sum("The worst radiator is %s: top over base %s degrees",
                     shortened(w.name()), t.topOverBaseKelvin()), t.topCelsius(), t.baseCelsius()));
-            w.dropKelvin().ifPresent(drop -> out.add(difference("tail-drop-degrees", drop, Decimals.sum("%s drops %s degrees from tail to tail",
+            w.dropKelvin().ifPresent(drop -> out.add(difference(FindingId.TAIL_DROP_DEGREES, drop, Decimals.sum("%s drops %s degrees from tail to tail",
                     shortened(w.name()), drop), t.flowTailCelsius().getAsDouble(), t.returnTailCelsius().getAsDouble())));
         });
         return out;
@@ -110,7 +111,7 @@ final class SurveyWorkings {
     private static Calculation baseCount(List<SurveyedRadiator> survey) {
         long restricted = survey.stream().filter(r -> r.state() == RadiatorState.BASE_RESTRICTED).count();
         String count = restricted == 0 ? "none" : restricted == 1 ? "one" : restricted * 2 >= survey.size() ? "most" : "few";
-        return Calculation.finding("cold-base-count", count, restricted == 0 ? PASS : WARN,
+        return Calculation.finding(FindingId.COLD_BASE_COUNT, count, restricted == 0 ? PASS : WARN,
                 restricted + " of " + survey.size() + " bases are restricted.");
     }
 

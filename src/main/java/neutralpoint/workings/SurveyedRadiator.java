@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.hydronics.emitter.RadiatorReading;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
@@ -25,7 +26,7 @@ public record SurveyedRadiator(Radiator radiator, RadiatorReading reading, Radia
      * says nothing of the system and is passed over.
      */
     public static List<SurveyedRadiator> of(Job job) {
-        double room = Readings.of(job, "room-celsius").orElse(UsualTemperatures.ROOM_CELSIUS);
+        double room = Readings.of(job, FindingId.ROOM_CELSIUS).orElse(UsualTemperatures.ROOM_CELSIUS);
         List<Radiator> read = job.radiators().stream()
                 .filter(r -> r.temperatures().topCelsius().isPresent() && r.temperatures().baseCelsius().isPresent()).toList();
         Map<String, String> reaches = reaches(read);

@@ -3,6 +3,7 @@ package neutralpoint.workings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.emitter.BoilerKind;
@@ -33,8 +34,8 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
 
     /** Empty when nothing is known to add it up from, or when it adds up to more than any house holds. */
     public static Optional<SystemLitres> of(Job job) {
-        if (Readings.has(job, "system-content-litres")) {
-            double given = Readings.get(job, "system-content-litres");
+        if (Readings.has(job, FindingId.SYSTEM_CONTENT_LITRES)) {
+            double given = Readings.get(job, FindingId.SYSTEM_CONTENT_LITRES);
             return Optional.of(new SystemLitres(Estimate.exactly(given), List.of(Decimals.sum("measured: %s litres", given)), Optional.empty()));
         }
         if (job.radiators().size() < FEWEST_RADIATORS || job.radiators().size() > MOST) {
@@ -56,13 +57,13 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
         parts.add(new SystemContent.ContentPart("pipes", PIPE_TO_A_RADIATOR_LITRES.times(job.radiators().size())));
         parts.add(new SystemContent.ContentPart("boiler", boiler(job).litres()));
         SystemContent content = new SystemContent(parts);
-        if (job.answer("hot-water-made-by").map(new Answer.One("cylinder")::equals).orElse(false)) {
+        if (job.answer(FindingId.HOT_WATER_MADE_BY).map(new Answer.One("cylinder")::equals).orElse(false)) {
             content = content.with("cylinder coil", WaterContent.CYLINDER_COIL_LITRES);
         }
         List<String> sums = new ArrayList<>(content.parts().stream().map(p -> p.name() + ": " + shown(p.litres())).toList());
         sums.add("together: " + shown(content.totalLitres()));
-        return new SystemLitres(content.totalLitres(), sums, Readings.has(job, "boiler-output-kw")
-                ? Optional.of(content.against(ContentRule.byKilowatts(Readings.get(job, "boiler-output-kw")))) : Optional.empty());
+        return new SystemLitres(content.totalLitres(), sums, Readings.has(job, FindingId.BOILER_OUTPUT_KW)
+                ? Optional.of(content.against(ContentRule.byKilowatts(Readings.get(job, FindingId.BOILER_OUTPUT_KW)))) : Optional.empty());
     }
 
     /** Water in a radiator of which type and size are known; nothing when they are not. */
@@ -72,10 +73,10 @@ public record SystemLitres(Estimate litres, List<String> sums, Optional<ContentC
     }
 
     static BoilerKind boiler(Job job) {
-        if (job.chosen("heat-source").contains("solid-fuel")) {
+        if (job.chosen(FindingId.HEAT_SOURCE).contains("solid-fuel")) {
             return BoilerKind.SOLID_FUEL;
         }
-        return job.chosen("heat-source").contains("oil-boiler") ? BoilerKind.OIL_STEEL_SHELL : BoilerKind.WALL_HUNG_LOW_CONTENT;
+        return job.chosen(FindingId.HEAT_SOURCE).contains("oil-boiler") ? BoilerKind.OIL_STEEL_SHELL : BoilerKind.WALL_HUNG_LOW_CONTENT;
     }
 
     static String shown(Estimate litres) {

@@ -5,6 +5,7 @@ import static neutralpoint.workings.Calculation.Grade.PASS;
 import static neutralpoint.workings.Calculation.Grade.WARN;
 
 import java.util.Optional;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.job.Job;
 
@@ -18,7 +19,7 @@ final class TankWorkings {
     private TankWorkings() {}
 
     static Optional<Calculation> of(Job job) {
-        return Readings.of(job, "tank-water-celsius").stream().mapToObj(TankWorkings::warmth).findFirst();
+        return Readings.of(job, FindingId.TANK_WATER_CELSIUS).stream().mapToObj(TankWorkings::warmth).findFirst();
     }
 
     private static Calculation warmth(double celsius) {
@@ -31,6 +32,6 @@ final class TankWorkings {
     }
 
     private static Calculation warmth(String word, Calculation.Grade grade, double celsius, String sum) {
-        return Calculation.finding("tank-warmth", word, grade, Decimals.sum("The heating tank is %s, at %s °C.", word, celsius), sum);
+        return Calculation.finding(FindingId.TANK_WARMTH, word, grade, Decimals.sum("The heating tank is %s, at %s °C.", word, celsius), sum);
     }
 }

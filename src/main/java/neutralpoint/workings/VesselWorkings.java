@@ -9,12 +9,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.expansion.SealedSystem;
 import neutralpoint.hydronics.expansion.ThermalExpansion;
 import neutralpoint.hydronics.expansion.Vessel;
 import neutralpoint.hydronics.water.Water;
+import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.workings.HotGauge.GaugeVerdict;
 
@@ -25,11 +27,26 @@ public final class VesselWorkings {
     /** A gauge is read no closer. */
     private static final double GAUGE_BAR = 0.05;
     private static final double MOST_CELSIUS = 120;
+    private static final String VESSEL = "vessel";
 
     private VesselWorkings() {}
 
     static List<Calculation> of(Job job) {
-        return Stream.of(fill(job), safetyMargin(job), HotGauge.of(job).map(VesselWorkings::vessel)).flatMap(Optional::stream).toList();
+        return checks(job).stream().map(Check::made).flatMap(Optional::stream).toList();
+    }
+
+    static List<Check> checks(Job job) {
+        return List.of(
+                Check.of(job, "fill for the height", List.of(FindingId.PRESSURE_COLD_BAR, FindingId.HIGHEST_RADIATOR_ABOVE_GAUGE_M),
+                        () -> FillPressure.of(job).map(asked -> fill(job, asked))),
+                Check.of(job, "margin to the safety valve", List.of(FindingId.PRESSURE_HOT_BAR), () -> Optional.of(safetyMargin(job))),
+                Check.of(job, VESSEL, HotGauge.needs(job), () -> HotGauge.of(job).map(VesselWorkings::vessel)));
+    }
+
+    /** The checks but for the vessel's where one was looked for and is not there. */
+    static List<Check> checksOfWhatIsThere(Job job) {
+        boolean none = job.answer(FindingId.PUMP_AND_VESSEL_PLACE).equals(Optional.of(new Answer.One("pump-no-vessel")));
+        return checks(job).stream().filter(c -> !none || !c.title().equals(VESSEL)).toList();
     }
 
     private static Calculation vessel(HotGauge g) {
@@ -41,9 +58,9 @@ public final class VesselWorkings {
                 expected > HotGauge.SAFETY_VALVE_BAR ? "lift the safety valve" : Decimals.sum("show %s bar", expected), conclusion(verdict, g));
         String[] sums = sums(g).toArray(String[]::new);
         return switch (verdict) {
-            case CHARGE_LOST -> Calculation.finding("vessel-worked-out", "charge-lost", FAIL, says.strip(), sums);
-            case TOO_SMALL -> Calculation.finding("vessel-worked-out", "too-small", FAIL, says.strip(), sums);
-            case AS_EXPECTED -> Calculation.finding("vessel-worked-out", "as-expected", PASS, says.strip(), sums);
+            case CHARGE_LOST -> Calculation.finding(FindingId.VESSEL_WORKED_OUT, "charge-lost", FAIL, says.strip(), sums);
+            case TOO_SMALL -> Calculation.finding(FindingId.VESSEL_WORKED_OUT, "too-small", FAIL, says.strip(), sums);
+            case AS_EXPECTED -> Calculation.finding(FindingId.VESSEL_WORKED_OUT, "as-expected", PASS, says.strip(), sums);
             case OVER_CHARGED, OVER_FILLED -> Calculation.figure(WARN, says.strip(), sums);
             case UNCLEAR -> Calculation.figure(NOTE, says.strip(), sums);
         };
@@ -80,32 +97,25 @@ public final class VesselWorkings {
         return sums;
     }
 
-    private static Optional<Calculation> fill(Job job) {
-        Optional<FillPressure> asked = FillPressure.of(job);
-        if (asked.isEmpty() || !Readings.has(job, "pressure-cold-bar")) {
-            return Optional.empty();
-        }
-        double least = asked.get().leastBar();
-        double cold = Readings.get(job, "pressure-cold-bar");
-        Calculation.Grade grade = cold < asked.get().staticBar() ? FAIL : cold < least - GAUGE_BAR || cold > MOST_FILL_BAR ? WARN : PASS;
-        return Optional.of(Calculation.figure(grade, Decimals.sum(cold > MOST_FILL_BAR
+    private static Calculation fill(Job job, FillPressure asked) {
+        double least = asked.leastBar();
+        double cold = Readings.get(job, FindingId.PRESSURE_COLD_BAR);
+        Calculation.Grade grade = cold < asked.staticBar() ? FAIL : cold < least - GAUGE_BAR || cold > MOST_FILL_BAR ? WARN : PASS;
+        return Calculation.figure(grade, Decimals.sum(cold > MOST_FILL_BAR
                         ? "Filled to %s bar; the height asks for %s bar, and so much leaves little room to rise."
-                        : "Filled to %s bar; the height asks for %s bar.", cold, least), asked.get().sum()));
+                        : "Filled to %s bar; the height asks for %s bar.", cold, least), asked.sum());
     }
 
-    private static Optional<Calculation> safetyMargin(Job job) {
-        if (!Readings.has(job, "pressure-hot-bar")) {
-            return Optional.empty();
-        }
-        double hot = Readings.get(job, "pressure-hot-bar");
+    private static Calculation safetyMargin(Job job) {
+        double hot = Readings.get(job, FindingId.PRESSURE_HOT_BAR);
         double margin = SealedSystem.safetyValveMarginBar(hot, HotGauge.SAFETY_VALVE_BAR);
         String sum = Decimals.sum("%s - %s = %s bar", HotGauge.SAFETY_VALVE_BAR, hot, margin);
         if (margin <= 0) {
-            return Optional.of(Calculation.figure(FAIL, Decimals.sum("Hot, the gauge stands at %s bar and the usual safety valve lifts at %s.",
-                    hot, HotGauge.SAFETY_VALVE_BAR), sum));
+            return Calculation.figure(FAIL, Decimals.sum("Hot, the gauge stands at %s bar and the usual safety valve lifts at %s.",
+                    hot, HotGauge.SAFETY_VALVE_BAR), sum);
         }
-        return Optional.of(Calculation.figure(margin < HotGauge.KEPT_UNDER_BAR ? WARN : PASS,
-                Decimals.sum("Hot, the gauge stands %s bar under the safety valve.", margin), sum));
+        return Calculation.figure(margin < HotGauge.KEPT_UNDER_BAR ? WARN : PASS,
+                Decimals.sum("Hot, the gauge stands %s bar under the safety valve.", margin), sum);
     }
 
     /**

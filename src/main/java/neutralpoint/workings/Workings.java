@@ -3,16 +3,17 @@ package neutralpoint.workings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.job.Job;
 
 /** Everything that can be worked out from a job's readings, in a fixed order. A pure function of the job. */
 public final class Workings {
     /** Findings that only the sums read, those of the work plan among them. */
-    public static final Set<String> TAKES = Set.of("pump-head-m", "tee-resistance-percent", "vent-tee-below-water-m",
-            "tank-above-boiler-m", "feed-tank-room-litres", "vessel-size-litres", "system-content-litres", "boiler-output-kw",
-            "room-celsius", "vent-rise-mm", "largest-pipe", "flushing-pump-litres-per-minute", "flushing-heater-kilowatts",
-            "cleaner-dose-percent", "neutraliser-dose-percent", "inhibitor-dose-percent", "container-size-litres", "system-water-conductivity",
-            "mains-water-conductivity", "mains-water-ph", "alkalinity-mg-per-litre");
+    public static final Set<String> TAKES = Set.of(FindingId.PUMP_HEAD_M, FindingId.TEE_RESISTANCE_PERCENT, FindingId.VENT_TEE_BELOW_WATER_M,
+            FindingId.TANK_ABOVE_BOILER_M, FindingId.FEED_TANK_ROOM_LITRES, FindingId.VESSEL_SIZE_LITRES, FindingId.SYSTEM_CONTENT_LITRES, FindingId.BOILER_OUTPUT_KW,
+            FindingId.ROOM_CELSIUS, FindingId.VENT_RISE_MM, FindingId.LARGEST_PIPE, FindingId.FLUSHING_PUMP_LITRES_PER_MINUTE, FindingId.FLUSHING_HEATER_KILOWATTS,
+            FindingId.CLEANER_DOSE_PERCENT, FindingId.NEUTRALISER_DOSE_PERCENT, FindingId.INHIBITOR_DOSE_PERCENT, FindingId.CONTAINER_SIZE_LITRES, FindingId.SYSTEM_WATER_CONDUCTIVITY,
+            FindingId.MAINS_WATER_CONDUCTIVITY, FindingId.MAINS_WATER_PH, FindingId.ALKALINITY_MG_PER_LITRE);
 
     private Workings() {}
 
@@ -30,5 +31,15 @@ public final class Workings {
         out.addAll(FlowWorkings.of(job));
         out.addAll(WaterSampleWorkings.of(job));
         return List.copyOf(out);
+    }
+
+    /**
+     * The checks of an open-vented or a sealed side that wait for readings.
+     *
+     * @param sealed true for the sealed side
+     */
+    public static List<Check> waiting(Job job, boolean sealed) {
+        List<Check> checks = sealed ? VesselWorkings.checksOfWhatIsThere(job) : VentWorkings.checks(job);
+        return checks.stream().filter(c -> !c.missing().isEmpty()).toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import neutralpoint.catalogue.Ids.CourseId;
 import neutralpoint.rulebase.DraftPlan;
 
 /**
@@ -15,12 +16,11 @@ import neutralpoint.rulebase.DraftPlan;
  * @param then    the condition under which a cleanse may be planned
  */
 public record Refusal(String what, String because, List<String> first, String then) {
-    private static final String LOOK_FURTHER = "look-further";
 
     /** The refusal that follows from what stands in the way; none where nothing does. */
     static Optional<Refusal> of(DraftPlan draft) {
         List<DraftPlan.Obstacle> obstacles = draft.obstacles();
-        boolean onlyLooks = draft.course().equals(LOOK_FURTHER) && draft.assessment().verdict().course().repairs();
+        boolean onlyLooks = draft.course().equals(CourseId.LOOK_FURTHER) && draft.assessment().verdict().course().repairs();
         return obstacles.isEmpty() ? Optional.empty() : Optional.of(new Refusal(onlyLooks ? "work" : "cleanse",
                 together(obstacles, DraftPlan.Obstacle::because), obstacles.stream().map(DraftPlan.Obstacle::first).distinct().toList(),
                 together(obstacles, DraftPlan.Obstacle::then)));

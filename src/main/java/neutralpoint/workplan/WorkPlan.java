@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Caution;
 import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Ids.CourseId;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
@@ -31,8 +33,6 @@ import neutralpoint.workplan.figures.Quantities;
  */
 public record WorkPlan(Assessment assessment, String course, Optional<String> method, Optional<Refusal> refusal, List<PlanStep> steps,
         Quantities quantities, DayPlan day, Checklists lists, List<Caution> cautions) {
-    private static final String NO_ADDITIVES = "no-additives";
-    private static final String NOTHING_DONE = "refer";
     /** The step in which radiators are run to the drain one after another; it takes as long as they do. */
     private static final String RADIATORS_CLEARED = "radiators-cleared";
     /** Opening and shutting one radiator's valves. Common practice, no source. */
@@ -50,9 +50,9 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
         Optional<String> used = planned.draft().method().filter(Predicate.not(String::isBlank));
         Set<String> traits = traits(planned.draft().layout());
         // Where nothing is planned, nothing is brought, dosed or drained for it either.
-        JobScope scope = planned.steps().isEmpty() ? new JobScope(NOTHING_DONE, "", traits)
-                : new JobScope(planned.draft().course(), used.orElse(""), traits);
-        Quantities quantities = scope.course().equals(NOTHING_DONE) ? Quantities.NONE : Quantities.of(known, scope);
+        JobScope scope = planned.steps().isEmpty() ? new JobScope(catalogue.course(CourseId.REFER), Optional.empty(), traits)
+                : new JobScope(catalogue.course(planned.draft().course()), used.map(catalogue::method), traits);
+        Quantities quantities = scope.course().equals(CourseId.REFER) ? Quantities.NONE : Quantities.of(known, scope);
         List<Assessment.StopFound> stops = planned.draft().assessment().stops();
         DayPlan day = DayPlan.of(planned.steps().stream().map(s -> timed(s, quantities)).toList());
         return new WorkPlan(planned.draft().assessment(), planned.draft().course(), used, planned.refusal(), planned.steps(),
@@ -64,7 +64,7 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
 
     private static Set<String> answered(Assessment assessment) {
         Set<String> answered = new TreeSet<>();
-        assessment.verdict().chief().filter(c -> !assessment.verdict().course().id().equals(NOTHING_DONE)).ifPresent(c -> answered.add(c.id()));
+        assessment.verdict().chief().filter(c -> !assessment.verdict().course().id().equals(CourseId.REFER)).ifPresent(c -> answered.add(c.id()));
         assessment.order().stream().filter(s -> s.course().map(Course::cleanses).orElse(false))
                 .forEach(s -> s.cause().ifPresent(c -> answered.add(c.id())));
         return answered;
@@ -82,7 +82,7 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
 
     /** Every figure of the plan, the clock's last. */
     public List<Figure> figures() {
-        return steps.isEmpty() || course.equals(NOTHING_DONE) ? List.of() : Stream.concat(quantities.figures().stream(), day.figures().stream()).toList();
+        return steps.isEmpty() || course.equals(CourseId.REFER) ? List.of() : Stream.concat(quantities.figures().stream(), day.figures().stream()).toList();
     }
 
     /** How long a step takes in this house. */
@@ -94,7 +94,7 @@ public record WorkPlan(Assessment assessment, String course, Optional<String> me
     private static Set<String> traits(PlannedSystem layout) {
         Set<String> traits = new TreeSet<>(layout.traits());
         if (layout.system().isEmpty()) {
-            traits.add(NO_ADDITIVES);
+            traits.add(TraitId.NO_ADDITIVES);
         }
         return traits;
     }

@@ -108,7 +108,7 @@ class ArrangementCommandTest {
         String sheet = sheet(descriptions().get("Open-vented, close-coupled feed and vent")
                 + ", 'pump-head-m': 5, 'tee-resistance-percent': 20, 'vent-rise-mm': 450", 80);
         assertThat(words(sheet)).contains("fail The pump lifts water 1 m up a vent of 0.45 m",
-                "open height of the vent: measure tank-above-boiler-m", "5 m head", "vent 450 mm above the water");
+                "open height of the vent: How far does the tank's water stand above the boiler?", "5 m head", "vent 450 mm above the water");
     }
 
     /** What was closed last is opened first, and the fuse goes back only after everything is open. */

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
-import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Course;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.job.Job;
 import neutralpoint.rulebase.Assessment;
 import org.junit.jupiter.api.DynamicTest;
@@ -21,7 +21,7 @@ class ComplaintAloneTest {
 
     @TestFactory
     Stream<DynamicTest> noComplaintAloneBringsACleanse() {
-        return Shared.CATALOGUE.finding(Catalogue.COMPLAINT).optionIds().stream().map(complaint -> DynamicTest.dynamicTest(complaint, () ->
+        return Shared.CATALOGUE.finding(FindingId.COMPLAINT).optionIds().stream().map(complaint -> DynamicTest.dynamicTest(complaint, () ->
                 FILLED_BY.forEach(filled -> HOT_WATER.forEach(hotWater -> {
                     Assessment a = Shared.ASSESSOR.assess(house(complaint, filled, hotWater));
                     assertThat(a.verdict().course().cleanses()).as("%s, %s", filled, hotWater).isFalse();

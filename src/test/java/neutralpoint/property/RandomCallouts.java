@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
 import neutralpoint.Shared;
 import neutralpoint.authoring.CaseStudy;
 import neutralpoint.catalogue.AnswerType;
-import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Finding;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
@@ -63,7 +63,7 @@ final class RandomCallouts {
         Map<String, Answer> answers = new LinkedHashMap<>();
         findings.subList(0, 1 + random.nextInt(most)).forEach(f -> answers.put(f.id(), answer(f, radiators, random)));
         if (random.nextBoolean()) {
-            answers.put(Catalogue.RED_LINES, new Answer.Several(List.of()));
+            answers.put(FindingId.RED_LINES, new Answer.Several(List.of()));
         }
         Job job = Job.begin("random-" + number).withAnswers(answers).withRadiators(radiators);
         return random.nextInt(READ_ONE_IN) == 0 ? RandomReadings.possible(read(job, random)) : job;

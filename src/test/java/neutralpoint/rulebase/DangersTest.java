@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.authoring.RuleReader;
@@ -16,6 +16,7 @@ import neutralpoint.authoring.RuleText;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.Danger;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.catalogue.JobCheck;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
@@ -52,7 +53,7 @@ class DangersTest {
 
     @Test
     void everyOptionOfTheFirstQuestionIsADangerAndTwoAreNeverOne() {
-        List<String> options = Shared.CATALOGUE.finding(Catalogue.RED_LINES).optionIds();
+        List<String> options = Shared.CATALOGUE.finding(FindingId.RED_LINES).optionIds();
         assertThat(options).allSatisfy(option -> assertThat(raisedBy(option)).as(option).hasSize(1));
         assertThat(options.stream().map(o -> raisedBy(o).get(0)).toList()).doesNotHaveDuplicates();
     }

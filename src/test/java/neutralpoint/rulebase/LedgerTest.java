@@ -11,6 +11,7 @@ import java.util.Set;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.Cause;
 import neutralpoint.catalogue.Phase;
+import neutralpoint.catalogue.Renames;
 import neutralpoint.rulebase.fact.Evidence;
 import neutralpoint.rulebase.fact.Observed;
 import neutralpoint.rulebase.fact.Strength;
@@ -120,7 +121,7 @@ class LedgerTest {
     private static Assessment.CauseStanding standing(List<Derived<Evidence>> evidence) {
         Cause cause = new Cause(CAUSE, "A cause", "a cause", "", 0, List.of(), "valve-repair", Optional.empty(), List.of(), Phase.FLOW, "", List.of(), "", "");
         Catalogue catalogue = new Catalogue(Map.of(), Map.of(CAUSE, cause), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
-                Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+                Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Renames.NONE);
         Assessment.RecognisedSystem system = new Assessment.RecognisedSystem("", "", "", List.of(), List.of(), 1, Map.of(), Set.of(), Set.of());
         return CauseWeighing.ranked(CauseWeighing.weigh(catalogue, system, evidence, LedgerTest::family, new HashMap<>())).get(0);
     }

@@ -45,7 +45,7 @@ class ChecklistsTest {
     void whatASystemHasDecidesWhatBelongsToIt() {
         assertThat(lists(tenRadiators(), MACHINE).bring()).anyMatch(l -> l.contains("foot pump")).noneMatch(l -> l.contains("loft"));
         assertThat(lists(tenRadiators(), OPEN).bring()).noneMatch(l -> l.contains("foot pump")).anyMatch(l -> l.startsWith("A bung for the loft tank"));
-        JobScope direct = new JobScope("component-repair", "", Set.of("open-vented", "shared-tank", "no-additives", "no-flush"));
+        JobScope direct = Houses.scope("component-repair", "", Set.of("open-vented", "shared-tank", "no-additives", "no-flush"));
         Checklists bare = lists(tenRadiators(), direct);
         assertThat(bare.bring()).noneMatch(l -> l.contains("Inhibitor") || l.contains("Cleaner") || l.contains("filling hose"));
         assertThat(bare.agree()).anyMatch(l -> l.startsWith("Nothing may be put into this heating water"));

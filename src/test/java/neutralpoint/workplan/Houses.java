@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -26,12 +27,17 @@ import neutralpoint.workplan.figures.Quantities;
 
 /** Houses to work plans out for, known ones and random ones, and the published values to hold the sums against. */
 public final class Houses {
-    public static final JobScope MACHINE = new JobScope("full-flush", "machine-flush", Set.of("sealed"));
-    public static final JobScope OPEN = new JobScope("full-flush", "machine-flush", Set.of("open-vented", "loft-tank"));
-    public static final JobScope CHEMICAL = new JobScope("partial-cleanse", "chemical-drain-and-rinse", Set.of("sealed"));
-    public static final JobScope REPAIR = new JobScope("component-repair", "", Set.of("sealed"));
+    public static final JobScope MACHINE = scope("full-flush", "machine-flush", Set.of("sealed"));
+    public static final JobScope OPEN = scope("full-flush", "machine-flush", Set.of("open-vented", "loft-tank"));
+    public static final JobScope CHEMICAL = scope("partial-cleanse", "chemical-drain-and-rinse", Set.of("sealed"));
+    public static final JobScope REPAIR = scope("component-repair", "", Set.of("sealed"));
 
     private Houses() {}
+
+    /** @param method empty where nothing is cleansed */
+    public static JobScope scope(String course, String method, Set<String> traits) {
+        return new JobScope(Shared.CATALOGUE.course(course), Optional.of(method).filter(m -> !m.isEmpty()).map(Shared.CATALOGUE::method), traits);
+    }
 
     /** Ten single finned panels of 600 by 1000 mm; 100 litres measured, 12 litres a minute at the tap, bleed water grey. */
     public static Job tenRadiators() {
@@ -45,9 +51,9 @@ public final class Houses {
         List<Set<String>> systems = List.of(Set.of(), Set.of("sealed"), Set.of("open-vented", "loft-tank"), Set.of("sealed", "microbore"),
                 Set.of("open-vented", "cylinder", "shared-tank", "no-additives", "no-flush"), Set.of("sealed", "on-demand", "boiler-with-vessel"));
         Shared.CATALOGUE.courses().keySet().forEach(course -> systems.forEach(traits -> {
-            scopes.add(new JobScope(course, "", traits));
+            scopes.add(scope(course, "", traits));
             Shared.CATALOGUE.methods().values().stream().filter(m -> m.courses().contains(course))
-                    .forEach(m -> scopes.add(new JobScope(course, m.id(), traits)));
+                    .forEach(m -> scopes.add(scope(course, m.id(), traits)));
         }));
         return scopes;
     }

@@ -2,6 +2,8 @@ package neutralpoint.report.schematic;
 
 import java.util.ArrayList;
 import java.util.List;
+import neutralpoint.catalogue.Component;
+import neutralpoint.catalogue.Ids.ArrangementId;
 
 /**
  * A part through which water passes from flow to return, on a pipe between the two.
@@ -39,7 +41,7 @@ record Branch(Component part, List<String> words, List<String> body, int pipe, b
             }
             Branch rung = new Branch(part, List.copyOf(words), body, body.size() == 1 ? 0 : part == Component.MIXING_SET ? 1 : 2,
                     top, inlet, below);
-            return part == Component.CYLINDER && sketch.system().equals("solid-fuel") ? List.of(rung, heatLeak()) : List.of(rung);
+            return part == Component.CYLINDER && sketch.system().equals(ArrangementId.SOLID_FUEL) ? List.of(rung, heatLeak()) : List.of(rung);
         }
         List<Branch> floors = new ArrayList<>();
         List<String> body = body(part, sketch);
@@ -64,18 +66,18 @@ record Branch(Component part, List<String> words, List<String> body, int pipe, b
             case CYLINDER -> cylinder(sketch);
             case MIXING_SET -> List.of("       ╭╮╭╮╭╮", "[mix]──╯╰╯╰╯╰");
             case RADIATORS -> {
-                if (sketch.features().contains("one-pipe-loop")) {
+                if (sketch.features().contains(ArrangementId.ONE_PIPE_LOOP)) {
                     yield List.of("╭[║║║║]╮ ╭[║║║║]╮", "●──────●─●──────●");
                 }
-                yield List.of(sketch.features().contains("microbore") ? "[M]╌[║║║║║║]╌[M]" : "[║║║║║║║║║║]");
+                yield List.of(sketch.features().contains(ArrangementId.MICROBORE) ? "[M]╌[║║║║║║]╌[M]" : "[║║║║║║║║║║]");
             }
             default -> List.of("▷◁");
         };
     }
 
     private static List<String> cylinder(Schematic sketch) {
-        boolean direct = sketch.system().equals("direct-cylinder");
-        boolean bubble = sketch.system().equals("single-feed-cylinder");
+        boolean direct = sketch.system().equals(ArrangementId.DIRECT_CYLINDER);
+        boolean bubble = sketch.system().equals(ArrangementId.SINGLE_FEED_CYLINDER);
         boolean neutral = sketch.neutralPoint().filter(p -> p == Component.CYLINDER).isPresent();
         List<String> rows = new ArrayList<>(List.of("╭────────────╮", "│ tap water  ├─► taps"));
         rows.add(direct ? "┤≈≈ no coil ≈├" : "┤╱╲╱╲╱╲╱╲╱╲╱╲├");

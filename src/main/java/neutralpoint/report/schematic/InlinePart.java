@@ -1,6 +1,7 @@
 package neutralpoint.report.schematic;
 
 import java.util.List;
+import neutralpoint.catalogue.Component;
 
 /**
  * A part that sits in the flow or the return pipe or hangs from it, with its words beside it.

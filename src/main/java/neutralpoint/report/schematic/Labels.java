@@ -2,6 +2,8 @@ package neutralpoint.report.schematic;
 
 import java.util.ArrayList;
 import java.util.List;
+import neutralpoint.catalogue.Component;
+import neutralpoint.catalogue.Ids.ArrangementId;
 import org.apache.commons.text.WordUtils;
 
 /**
@@ -17,7 +19,7 @@ record Labels(Schematic sketch, boolean inFull) {
         return switch (part) {
             case BOILER -> boiler();
             case VALVE -> valve();
-            case FILTER -> sketch.system().equals("heat-pump-system") ? "strainer" : part.name(inFull);
+            case FILTER -> sketch.system().equals(ArrangementId.HEAT_PUMP_SYSTEM) ? "strainer" : part.name(inFull);
             case CYLINDER -> inFull && sketch.sharesTank() ? sketch.system().replace("-cylinder", " cylinder")
                     : part.name(inFull);
             default -> part.name(inFull);
@@ -26,24 +28,24 @@ record Labels(Schematic sketch, boolean inFull) {
 
     private String boiler() {
         return switch (sketch.system()) {
-            case "heat-pump-system" -> "HEAT PUMP UNIT";
-            case "solid-fuel" -> "STOVE BOILER";
-            case "combination-boiler" -> "COMBI BOILER";
+            case ArrangementId.HEAT_PUMP_SYSTEM -> "HEAT PUMP UNIT";
+            case ArrangementId.SOLID_FUEL -> "STOVE BOILER";
+            case ArrangementId.COMBINATION_BOILER -> "COMBI BOILER";
             default -> "BOILER";
         };
     }
 
     private String valve() {
-        if (sketch.features().contains("y-plan")) {
+        if (sketch.features().contains(ArrangementId.Y_PLAN)) {
             return inFull ? "three-port mid-position valve" : "three-port valve";
         }
-        if (sketch.features().contains("w-plan")) {
+        if (sketch.features().contains(ArrangementId.W_PLAN)) {
             return inFull ? "three-port diverter valve" : "diverter valve";
         }
         if (sketch.hasValveOnEachBranch()) {
             return "zone valves";
         }
-        return sketch.features().contains("single-zone-valve") ? "zone valve" : Component.VALVE.name(inFull);
+        return sketch.features().contains(ArrangementId.SINGLE_ZONE_VALVE) ? "zone valve" : Component.VALVE.name(inFull);
     }
 
     /** Name, doubt, figure and mark of a part, wrapped to the room there is. */

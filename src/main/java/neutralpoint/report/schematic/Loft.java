@@ -3,6 +3,7 @@ package neutralpoint.report.schematic;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import neutralpoint.catalogue.Component;
 import neutralpoint.document.Lookup;
 
 /** The cistern in the loft, the vent looped over it and the feed from its base. */

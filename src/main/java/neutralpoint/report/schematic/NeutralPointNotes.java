@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import neutralpoint.catalogue.Component;
+import neutralpoint.catalogue.Ids.ArrangementId;
 import neutralpoint.report.text.Wrap;
 
 /** What lies above and what below static pressure when the pump runs, in words. */
@@ -29,7 +31,7 @@ final class NeutralPointNotes {
             lines.add("An open feed and a vessel are both shown. A system has one or the other: find out which is joined.");
         }
         boolean open = neutral.filter(p -> p == Component.FEED_TEE || p == Component.COMBINED_TEE).isPresent();
-        if (sketch.system().equals("converted-to-sealed") && !open && !sketch.order().contains(Component.VENT_TEE)) {
+        if (sketch.system().equals(ArrangementId.CONVERTED_TO_SEALED) && !open && !sketch.order().contains(Component.VENT_TEE)) {
             lines.add("The old feed and vent are not drawn: see in the loft that both are capped.");
         }
         return lines.stream().map(line -> Wrap.to(width, "", "  ", line) + "\n").collect(Collectors.joining());

@@ -3,6 +3,7 @@ package neutralpoint.report.schematic;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import neutralpoint.catalogue.Component;
 
 /**
  * Where the pipes of a drawing stand: the flow rises on the left, the return falls on the right, and outside each of

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import neutralpoint.catalogue.ArrangementKind;
+import neutralpoint.catalogue.Component;
+import neutralpoint.catalogue.Ids.ArrangementId;
 
 /**
  * What is known of one system's pipes, ready to be drawn.
@@ -47,13 +50,13 @@ public record Schematic(String system, Set<String> features, List<Component> ord
      * The usual order of parts for a system, "common practice, no source" except that boiler, vent, feed, pump is the
      * textbook order.
      *
-     * @throws IllegalArgumentException if the system is not one of the catalogue's whole systems
+     * @throws IllegalArgumentException if it is a feature and no whole system
      */
-    public static Schematic usual(String system, Set<String> features) {
+    public static Schematic usual(ArrangementKind system, Set<String> features) {
         List<Component> order = StandardLayouts.of(system, features);
-        boolean close = system.equals("open-vented-close-coupled")
+        boolean close = system.id().equals(ArrangementId.OPEN_VENTED_CLOSE_COUPLED)
                 && order.indexOf(Component.FEED_TEE) == order.indexOf(Component.VENT_TEE) + 1;
-        return new Schematic(system, features, order, List.of("first floor", "ground floor"),
+        return new Schematic(system.id(), features, order, List.of("first floor", "ground floor"),
                 close ? Map.of(Component.FEED_TEE, "150 mm apart or less") : Map.of(), Set.of());
     }
 
@@ -81,21 +84,21 @@ public record Schematic(String system, Set<String> features, List<Component> ord
 
     /** True where the heating fills from the tank that feeds the taps. */
     boolean sharesTank() {
-        return system.equals("single-feed-cylinder") || system.equals("direct-cylinder");
+        return system.equals(ArrangementId.SINGLE_FEED_CYLINDER) || system.equals(ArrangementId.DIRECT_CYLINDER);
     }
 
     boolean isThreePort() {
-        return features.contains("y-plan") || features.contains("w-plan");
+        return features.contains(ArrangementId.Y_PLAN) || features.contains(ArrangementId.W_PLAN);
     }
 
     boolean hasValveOnEachBranch() {
-        return !isThreePort() && features.contains("s-plan");
+        return !isThreePort() && features.contains(ArrangementId.S_PLAN);
     }
 
     /** True for a part that sits inside the boiler's case in such a system. */
     boolean inCase(Component part) {
-        boolean cased = features.contains("parts-in-boiler-case") || system.equals("system-boiler")
-                || system.equals("combination-boiler");
+        boolean cased = features.contains(ArrangementId.PARTS_IN_BOILER_CASE) || system.equals(ArrangementId.SYSTEM_BOILER)
+                || system.equals(ArrangementId.COMBINATION_BOILER);
         return cased && Set.of(Component.PUMP, Component.VESSEL_TEE, Component.SAFETY_VALVE, Component.GAUGE).contains(part);
     }
 

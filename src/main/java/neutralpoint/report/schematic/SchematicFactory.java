@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import neutralpoint.catalogue.Catalogue;
+import neutralpoint.catalogue.Component;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.document.Decimals;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
@@ -16,8 +19,8 @@ import neutralpoint.rulebase.Assessment;
 public final class SchematicFactory {
     private SchematicFactory() {}
 
-    public static Schematic of(Assessment a) {
-        Schematic usual = Schematic.usual(a.arrangement().id(), Set.copyOf(a.arrangement().features()));
+    public static Schematic of(Assessment a, Catalogue catalogue) {
+        Schematic usual = Schematic.usual(catalogue.arrangement(a.arrangement().id()), Set.copyOf(a.arrangement().features()));
         Job job = a.job();
         Schematic seen = new Schematic(usual.system(), usual.features(), there(order(usual.order(), job), job), floors(usual, job), Map.of(),
                 unknown(usual, job));
@@ -36,7 +39,7 @@ public final class SchematicFactory {
         if (!usual.containsAll(List.of(Component.VENT_TEE, Component.FEED_TEE, Component.PUMP))) {
             return usual;
         }
-        return switch (one(job, "feed-and-vent-layout")) {
+        return switch (one(job, FindingId.FEED_AND_VENT_LAYOUT)) {
             case "close-before-pump" -> replaced(usual, List.of(Component.VENT_TEE, Component.FEED_TEE, Component.PUMP));
             case "pump-pushes-at-vent" -> replaced(usual, List.of(Component.PUMP, Component.VENT_TEE), List.of(Component.FEED_TEE));
             case "apart-pump-draws-at-vent" -> replaced(usual, List.of(Component.VENT_TEE, Component.PUMP), List.of(Component.FEED_TEE));
@@ -47,7 +50,7 @@ public final class SchematicFactory {
 
     /** No vessel where none was found. */
     private static List<Component> there(List<Component> order, Job job) {
-        return one(job, "pump-and-vessel-place").equals("pump-no-vessel")
+        return one(job, FindingId.PUMP_AND_VESSEL_PLACE).equals("pump-no-vessel")
                 ? order.stream().filter(part -> part != Component.VESSEL_TEE).toList() : order;
     }
 
@@ -72,19 +75,19 @@ public final class SchematicFactory {
 
     private static Set<Component> unknown(Schematic usual, Job job) {
         Set<Component> unknown = new TreeSet<>();
-        if (one(job, "feed-and-vent-layout").isEmpty() && one(job, "feed-and-vent-join").isEmpty()) {
+        if (one(job, FindingId.FEED_AND_VENT_LAYOUT).isEmpty() && one(job, FindingId.FEED_AND_VENT_JOIN).isEmpty()) {
             List.of(Component.VENT_TEE, Component.FEED_TEE, Component.COMBINED_TEE).stream().filter(usual.order()::contains).forEach(unknown::add);
         }
         return unknown;
     }
 
     private static void figures(Job job, Map<Component, String> figures) {
-        put(job, "pump-head-m", Component.PUMP, "%s m head", figures);
-        put(job, "vent-rise-mm", Component.VENT_TEE, "vent %s mm above the water", figures);
-        put(job, "vent-rise-mm", Component.COMBINED_TEE, "vent %s mm above the water", figures);
-        put(job, "pressure-cold-bar", Component.GAUGE, "%s bar cold", figures);
-        put(job, "vessel-size-litres", Component.VESSEL_TEE, "%s litres", figures);
-        put(job, "boiler-output-kw", Component.BOILER, "%s kW", figures);
+        put(job, FindingId.PUMP_HEAD_M, Component.PUMP, "%s m head", figures);
+        put(job, FindingId.VENT_RISE_MM, Component.VENT_TEE, "vent %s mm above the water", figures);
+        put(job, FindingId.VENT_RISE_MM, Component.COMBINED_TEE, "vent %s mm above the water", figures);
+        put(job, FindingId.PRESSURE_COLD_BAR, Component.GAUGE, "%s bar cold", figures);
+        put(job, FindingId.VESSEL_SIZE_LITRES, Component.VESSEL_TEE, "%s litres", figures);
+        put(job, FindingId.BOILER_OUTPUT_KW, Component.BOILER, "%s kW", figures);
     }
 
     private static void put(Job job, String finding, Component part, String words, Map<Component, String> figures) {

@@ -3,6 +3,8 @@ package neutralpoint.report.schematic;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import neutralpoint.catalogue.Component;
+import neutralpoint.catalogue.Ids.ArrangementId;
 
 /**
  * The parts of a sketch in their places: what the flow passes before its first rung, the ladder of rungs with whatever
@@ -61,8 +63,8 @@ record SchematicLayout(PipeColumns frame, List<InlinePart> flow, List<RowBlock> 
     private static boolean valveOnRung(Schematic sketch, int rung) {
         List<Component> order = sketch.order();
         boolean beforeCylinder = rung < order.size() && order.get(rung) == Component.CYLINDER && order.get(rung - 1) == Component.VALVE;
-        return beforeCylinder && (sketch.isThreePort() || sketch.features().contains("single-zone-valve")
-                && sketch.features().contains("gravity-hot-water") && !sketch.hasValveOnEachBranch());
+        return beforeCylinder && (sketch.isThreePort() || sketch.features().contains(ArrangementId.SINGLE_ZONE_VALVE)
+                && sketch.features().contains(ArrangementId.GRAVITY_HOT_WATER) && !sketch.hasValveOnEachBranch());
     }
 
     private static Branch.Inlet inlet(Schematic sketch, int rung) {

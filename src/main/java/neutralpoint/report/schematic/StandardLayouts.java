@@ -1,67 +1,44 @@
 package neutralpoint.report.schematic;
 
-import static neutralpoint.report.schematic.Component.BOILER;
-import static neutralpoint.report.schematic.Component.BYPASS;
-import static neutralpoint.report.schematic.Component.COMBINED_TEE;
-import static neutralpoint.report.schematic.Component.CYLINDER;
-import static neutralpoint.report.schematic.Component.FEED_TEE;
-import static neutralpoint.report.schematic.Component.FILL_POINT;
-import static neutralpoint.report.schematic.Component.FILTER;
-import static neutralpoint.report.schematic.Component.GAUGE;
-import static neutralpoint.report.schematic.Component.MIXING_SET;
-import static neutralpoint.report.schematic.Component.PUMP;
-import static neutralpoint.report.schematic.Component.RADIATORS;
-import static neutralpoint.report.schematic.Component.SAFETY_VALVE;
-import static neutralpoint.report.schematic.Component.STORE;
-import static neutralpoint.report.schematic.Component.VALVE;
-import static neutralpoint.report.schematic.Component.VENT_TEE;
-import static neutralpoint.report.schematic.Component.VESSEL_TEE;
+import static neutralpoint.catalogue.Component.CYLINDER;
+import static neutralpoint.catalogue.Component.FEED_TEE;
+import static neutralpoint.catalogue.Component.MIXING_SET;
+import static neutralpoint.catalogue.Component.PUMP;
+import static neutralpoint.catalogue.Component.RADIATORS;
+import static neutralpoint.catalogue.Component.STORE;
+import static neutralpoint.catalogue.Component.VALVE;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import neutralpoint.catalogue.ArrangementKind;
+import neutralpoint.catalogue.Component;
+import neutralpoint.catalogue.Ids.ArrangementId;
 
-/** The order in which water usually meets the parts of each system; common practice, no source. */
+/** The order in which water usually meets the parts of a system: as catalogued, changed by its features; common practice, no source. */
 final class StandardLayouts {
     private StandardLayouts() {}
 
-    static List<Component> of(String system, Set<String> features) {
-        List<Component> order = new ArrayList<>(plain(system));
-        if (features.contains("thermal-store")) {
+    /** @throws IllegalArgumentException for what is no whole system */
+    static List<Component> of(ArrangementKind system, Set<String> features) {
+        if (system.feature()) {
+            throw new IllegalArgumentException("\"" + system.id() + "\" must be a whole system.");
+        }
+        List<Component> order = new ArrayList<>(system.order());
+        if (features.contains(ArrangementId.THERMAL_STORE)) {
             storeForCylinder(order);
         }
-        if (features.contains("under-floor-zones") && order.contains(RADIATORS)) {
+        if (features.contains(ArrangementId.UNDER_FLOOR_ZONES) && order.contains(RADIATORS)) {
             order.add(order.indexOf(RADIATORS), MIXING_SET);
         }
-        if (features.contains("gravity-hot-water")) {
+        if (features.contains(ArrangementId.GRAVITY_HOT_WATER)) {
             cylinderBeforePump(order, features);
         }
-        boolean valved = features.stream().anyMatch(Set.of("y-plan", "s-plan", "w-plan", "single-zone-valve")::contains);
+        boolean valved = features.stream().anyMatch(Set.of(ArrangementId.Y_PLAN, ArrangementId.S_PLAN, ArrangementId.W_PLAN, ArrangementId.SINGLE_ZONE_VALVE)::contains);
         if (valved && !order.contains(VALVE) && order.contains(RADIATORS)) {
             order.add(order.indexOf(order.contains(MIXING_SET) ? MIXING_SET : RADIATORS), VALVE);
         }
         return List.copyOf(order);
-    }
-
-    private static List<Component> plain(String system) {
-        return switch (system) {
-            case "open-vented-separate", "open-vented-close-coupled" ->
-                    List.of(BOILER, VENT_TEE, FEED_TEE, PUMP, VALVE, CYLINDER, RADIATORS);
-            case "open-vented-combined" -> List.of(BOILER, COMBINED_TEE, PUMP, VALVE, CYLINDER, RADIATORS);
-            case "sealed-separate" -> List.of(BOILER, SAFETY_VALVE, GAUGE, VESSEL_TEE, PUMP, BYPASS, VALVE, CYLINDER,
-                    RADIATORS, FILL_POINT, FILTER);
-            case "system-boiler" -> List.of(BOILER, SAFETY_VALVE, BYPASS, VALVE, CYLINDER, RADIATORS, FILL_POINT, FILTER,
-                    VESSEL_TEE, GAUGE, PUMP);
-            case "combination-boiler" -> List.of(BOILER, SAFETY_VALVE, BYPASS, RADIATORS, FILTER, FILL_POINT, VESSEL_TEE,
-                    GAUGE, PUMP);
-            case "converted-to-sealed" -> List.of(BOILER, SAFETY_VALVE, GAUGE, VESSEL_TEE, PUMP, VALVE, CYLINDER, RADIATORS,
-                    FILL_POINT);
-            case "single-feed-cylinder", "direct-cylinder" -> List.of(BOILER, CYLINDER, PUMP, RADIATORS);
-            case "solid-fuel" -> List.of(BOILER, VENT_TEE, CYLINDER, PUMP, RADIATORS, FEED_TEE);
-            case "heat-pump-system" -> List.of(BOILER, SAFETY_VALVE, VALVE, CYLINDER, RADIATORS, FILL_POINT, VESSEL_TEE,
-                    GAUGE, PUMP, FILTER);
-            default -> throw new IllegalArgumentException("\"" + system + "\" must be one of the catalogue's whole systems.");
-        };
     }
 
     private static void storeForCylinder(List<Component> order) {
@@ -76,7 +53,7 @@ final class StandardLayouts {
             order.remove(VALVE);
             order.remove(CYLINDER);
             order.add(order.indexOf(PUMP), CYLINDER);
-            if (features.contains("single-zone-valve")) {
+            if (features.contains(ArrangementId.SINGLE_ZONE_VALVE)) {
                 order.add(order.indexOf(CYLINDER), VALVE);
             }
             if (order.remove(FEED_TEE)) {

@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import neutralpoint.catalogue.Component;
+import neutralpoint.catalogue.Ids.ArrangementId;
 
 /**
  * A labelled line diagram of a heating system. The boiler stands at the bottom, its flow rises on the left and its
@@ -98,7 +100,7 @@ public final class SystemDrawing {
 
     private static List<String> boilerWords(Labels labels, PipeColumns frame) {
         List<String> words = new ArrayList<>(labels.of(Component.BOILER, "", frame.back() - frame.flow() - 14));
-        if (labels.sketch().system().equals("combination-boiler")) {
+        if (labels.sketch().system().equals(ArrangementId.COMBINATION_BOILER)) {
             words.add("diverter and plate inside");
         }
         return words;

@@ -1,6 +1,7 @@
 package neutralpoint.rulebase.fact;
 
 import java.util.List;
+import neutralpoint.catalogue.Ids.CourseId;
 
 /**
  * A red line: work stops until the danger is over.
@@ -12,12 +13,12 @@ public record Stop(String course, String danger, List<Sign> from) {
 
     /** True when somebody else must deal with it. */
     public boolean isReferral() {
-        return course.equals("refer");
+        return course.equals(CourseId.REFER);
     }
 
     /** Nothing may go on here; somebody else must deal with the danger. */
     public static Stop refer(String danger, Sign... from) {
-        return new Stop("refer", danger, List.of(from));
+        return new Stop(CourseId.REFER, danger, List.of(from));
     }
 
     /** The engineer can clear the danger on site by the named course before anything else. */

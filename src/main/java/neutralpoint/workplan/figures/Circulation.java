@@ -1,6 +1,8 @@
 package neutralpoint.workplan.figures;
 
 import java.util.List;
+import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.WaterWork;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.pipework.PipeLoss;
@@ -21,7 +23,7 @@ final class Circulation {
 
     /** Velocity alone needs no content. */
     static FigureSet velocity(House house, JobScope scope) {
-        if (!scope.way().does(MethodEffects.Does.PUMPED_ROUND)) {
+        if (!scope.does(WaterWork.PUMPED_ROUND)) {
             return FigureSet.NOTHING;
         }
         MeasuredOrUsual flow = flow(house);
@@ -44,7 +46,7 @@ final class Circulation {
     }
 
     static FigureSet turnovers(House house, JobScope scope, Estimate systemLitres) {
-        if (!scope.way().does(MethodEffects.Does.PUMPED_ROUND)) {
+        if (!scope.does(WaterWork.PUMPED_ROUND)) {
             return FigureSet.NOTHING;
         }
         MeasuredOrUsual flow = flow(house);
@@ -57,7 +59,7 @@ final class Circulation {
     }
 
     private static MeasuredOrUsual flow(House house) {
-        return MeasuredOrUsual.of(house.job(), "flushing-pump-litres-per-minute", "litres a minute", USUAL_LITRES_PER_MINUTE);
+        return MeasuredOrUsual.of(house.job(), FindingId.FLUSHING_PUMP_LITRES_PER_MINUTE, "litres a minute", USUAL_LITRES_PER_MINUTE);
     }
 
     private static double velocity(double litresPerMinute, Tube pipe) {

@@ -3,6 +3,8 @@ package neutralpoint.workplan.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.WaterWork;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.workings.EstimateFormat;
@@ -22,7 +24,7 @@ final class Dosing {
             return FigureSet.NOTHING;
         }
         FigureSet part = FigureSet.NOTHING;
-        if (scope.way().does(MethodEffects.Does.CLEANED) && !house.holdsAnUnknownMix()) {
+        if (scope.does(WaterWork.CLEANED) && !house.holdsAnUnknownMix()) {
             Estimate cleansed = systemLitres.times(scope.cleansedShare());
             part = part.and(dose(house, "cleaner", cleansed, List.of()))
                     .and(dose(house, "neutraliser", cleansed, List.of("only after an acid cleaner")));
@@ -32,7 +34,7 @@ final class Dosing {
 
     private static FigureSet dose(House house, String what, Estimate water, List<String> notes) {
         MeasuredOrUsual percent = MeasuredOrUsual.of(house.job(), what + "-dose-percent", "in 100", USUAL_PERCENT);
-        MeasuredOrUsual container = MeasuredOrUsual.of(house.job(), "container-size-litres", "litres", USUAL_CONTAINER_LITRES);
+        MeasuredOrUsual container = MeasuredOrUsual.of(house.job(), FindingId.CONTAINER_SIZE_LITRES, "litres", USUAL_CONTAINER_LITRES);
         Estimate litres = water.times(percent.value().times(0.01));
         Estimate count = litres.over(container.value());
         Estimate whole = new Estimate(full(count.low()), full(count.likely()), full(count.high()));

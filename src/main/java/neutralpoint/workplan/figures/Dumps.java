@@ -2,6 +2,7 @@ package neutralpoint.workplan.figures;
 
 import java.util.List;
 import java.util.Optional;
+import neutralpoint.catalogue.WaterWork;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.workings.EstimateFormat;
@@ -16,7 +17,7 @@ record Dumps(List<Dump> each, FigureSet part) {
     private static final String SOURCE = "content x ln(1 / share left), well mixed; shares left by dirt: common practice, no source";
 
     static Dumps of(House house, JobScope scope) {
-        if (!scope.way().does(MethodEffects.Does.DUMPED)) {
+        if (!scope.does(WaterWork.DUMPED)) {
             return NONE;
         }
         List<House.Emitter> these = house.radiators().stream().filter(r -> scope.isWhole() || r.isColdAtBase()).toList();

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.Ids.TraitId;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.expansion.Cistern;
@@ -16,7 +18,7 @@ final class Filling {
     private Filling() {}
 
     static FigureSet pressure(House house, JobScope scope) {
-        if (!scope.has("sealed") || !scope.setsTheLevel()) {
+        if (!scope.has(TraitId.SEALED) || !scope.setsTheLevel()) {
             return FigureSet.NOTHING;
         }
         return FillPressure.of(house.job()).map(asked -> FigureSet.of(new Figure("fill-bar", "Cold pressure to set, at the least",
@@ -26,7 +28,7 @@ final class Filling {
     }
 
     static FigureSet room(House house, JobScope scope) {
-        Optional<Expansion> expansion = scope.has("loft-tank") && scope.setsTheLevel() ? Expansion.of(house.job()) : Optional.empty();
+        Optional<Expansion> expansion = scope.has(TraitId.LOFT_TANK) && scope.setsTheLevel() ? Expansion.of(house.job()) : Optional.empty();
         return expansion.map(e -> room(house, e)).orElse(FigureSet.NOTHING);
     }
 
@@ -36,7 +38,7 @@ final class Filling {
         List<String> sums = new ArrayList<>(List.of(expansion.sum(),
                 Decimals.sum("4 percent, the room usually left: %s litres", Decimals.coarse(allowance)),
                 "a litre is 1000000 / (length x width in mm) mm of level"));
-        OptionalDouble there = Readings.of(house.job(), "feed-tank-room-litres");
+        OptionalDouble there = Readings.of(house.job(), FindingId.FEED_TANK_ROOM_LITRES);
         there.ifPresent(litres -> sums.add(Decimals.sum(switch (expansion.room(litres)) {
             case ENOUGH -> "it has room for %s litres and the water gains %s at the most: leave the float as it is";
             case TOO_NEAR -> "it has room for %s litres, which may be short: set the float lower";

@@ -3,6 +3,8 @@ package neutralpoint.workplan.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.WaterWork;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.emitter.HeatUp;
@@ -32,7 +34,7 @@ final class Heating {
                         HOT_CELSIUS, HeatUp.kilowattHours(systemLitres.likely(), 0, UsualTemperatures.FRESH_CELSIUS, HOT_CELSIUS)),
                 Decimals.sum("steel and copper take %s of that again", EstimateFormat.range(METAL_SHARE, "times")),
                 "together " + EstimateFormat.range(heat, "kWh")), SOURCE);
-        int times = scope.way().does(MethodEffects.Does.PUMPED_ROUND) ? 2 : 1;
+        int times = scope.does(WaterWork.PUMPED_ROUND) ? 2 : 1;
         Estimate energy = heat.times(times);
         Figure all = new Figure("energy-kilowatt-hours", "Energy for the job", energy, "kWh", List.of(times == 2
                 ? "heated once to clean and once to prove the system" : "heated once to prove the system",
@@ -49,9 +51,9 @@ final class Heating {
     }
 
     private static FigureSet times(House house, JobScope scope, Estimate heat) {
-        OptionalDouble boiler = Readings.of(house.job(), "boiler-output-kw");
-        OptionalDouble heater = Readings.of(house.job(), "flushing-heater-kilowatts");
-        boolean pumped = scope.way().does(MethodEffects.Does.PUMPED_ROUND);
+        OptionalDouble boiler = Readings.of(house.job(), FindingId.BOILER_OUTPUT_KW);
+        OptionalDouble heater = Readings.of(house.job(), FindingId.FLUSHING_HEATER_KILOWATTS);
+        boolean pumped = scope.does(WaterWork.PUMPED_ROUND);
         FigureSet part = boiler.isPresent() ? time(house, heat, "boiler", boiler.getAsDouble(), pumped)
                 : FigureSet.missing("Read the boiler's heating output off its data plate: the time to heat up follows from it.");
         if (pumped && heater.isEmpty()) {

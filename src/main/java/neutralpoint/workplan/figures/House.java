@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.hydronics.emitter.ContentRule;
 import neutralpoint.hydronics.emitter.RadiatorType;
@@ -26,7 +27,6 @@ public record House(Job job, Optional<SystemLitres> content, List<Emitter> radia
     /** A dribble: less than this fills and rinses nothing in a day. Judgement, no source. */
     private static final double LEAST_SUPPLY_LITRES_PER_MINUTE = 1;
     private static final String USUAL_PIPE = "copper-22";
-    private static final String PATTERN = "radiator-pattern";
 
     /**
      * A radiator as the plan sees it.
@@ -37,7 +37,7 @@ public record House(Job job, Optional<SystemLitres> content, List<Emitter> radia
     record Emitter(String name, Estimate litres, Estimate kilowattsAt50Kelvin, boolean isSized, boolean isColdAtBase) {}
 
     public static House of(Job job) {
-        Map<String, String> felt = job.answer(PATTERN).map(a -> a instanceof Answer.ByRadiator r ? r.choices() : Map.<String, String>of())
+        Map<String, String> felt = job.answer(FindingId.RADIATOR_PATTERN).map(a -> a instanceof Answer.ByRadiator r ? r.choices() : Map.<String, String>of())
                 .orElse(Map.of());
         Map<String, Optional<Radiator>> all = new LinkedHashMap<>();
         job.radiators().forEach(r -> all.put(r.name(), Optional.of(r)));
@@ -66,7 +66,7 @@ public record House(Job job, Optional<SystemLitres> content, List<Emitter> radia
     }
 
     MeasuredOrUsual supply() {
-        return MeasuredOrUsual.of(job, "cold-supply-litres-per-minute", "litres a minute", USUAL_SUPPLY_LITRES_PER_MINUTE);
+        return MeasuredOrUsual.of(job, FindingId.COLD_SUPPLY_LITRES_PER_MINUTE, "litres a minute", USUAL_SUPPLY_LITRES_PER_MINUTE);
     }
 
     boolean supplyRuns() {
@@ -75,21 +75,21 @@ public record House(Job job, Optional<SystemLitres> content, List<Emitter> radia
 
     /** Nothing goes on top of chemicals that nobody knows: they are dumped and rinsed out first. */
     boolean holdsAnUnknownMix() {
-        return job.answer("chemicals-in").map(a -> a instanceof Answer.Several several && several.choices().contains("unknown-mix")).orElse(false);
+        return job.answer(FindingId.CHEMICALS_IN).map(a -> a instanceof Answer.Several several && several.choices().contains("unknown-mix")).orElse(false);
     }
 
     boolean pipeIsKnown() {
-        return job.answer("largest-pipe").filter(Answer.One.class::isInstance).isPresent();
+        return job.answer(FindingId.LARGEST_PIPE).filter(Answer.One.class::isInstance).isPresent();
     }
 
     public Tube largestPipe() {
-        String[] said = job.answer("largest-pipe").map(a -> a instanceof Answer.One one ? one.choice() : USUAL_PIPE).orElse(USUAL_PIPE)
+        String[] said = job.answer(FindingId.LARGEST_PIPE).map(a -> a instanceof Answer.One one ? one.choice() : USUAL_PIPE).orElse(USUAL_PIPE)
                 .split("-", 0);
         return Tube.usual(said[0].equals("copper") ? Tube.Material.COPPER : Tube.Material.BARRIER_PLASTIC, Double.parseDouble(said[1]));
     }
 
     /** Size of the radiators' tails in words. */
     public String tails() {
-        return job.answer("radiator-piping").map(new Answer.One("microbore-manifold")::equals).orElse(false) ? "8 or 10 mm" : "15 mm";
+        return job.answer(FindingId.RADIATOR_PIPING).map(new Answer.One("microbore-manifold")::equals).orElse(false) ? "8 or 10 mm" : "15 mm";
     }
 }

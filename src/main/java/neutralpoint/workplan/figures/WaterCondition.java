@@ -3,6 +3,7 @@ package neutralpoint.workplan.figures;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import neutralpoint.catalogue.Ids.FindingId;
 import neutralpoint.hydronics.Dilution;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.job.Answer;
@@ -51,9 +52,9 @@ enum WaterCondition {
     }
 
     private static Optional<WaterCondition> seenIn(Job job) {
-        Optional<String> bled = one(job, "bleed-water");
-        Optional<String> drained = one(job, "drain-water");
-        if (one(job, "cold-base-count").filter("most"::equals).isPresent() || drained.filter(DIRTY_ALL_ALONG::contains).isPresent()) {
+        Optional<String> bled = one(job, FindingId.BLEED_WATER);
+        Optional<String> drained = one(job, FindingId.DRAIN_WATER);
+        if (one(job, FindingId.COLD_BASE_COUNT).filter("most"::equals).isPresent() || drained.filter(DIRTY_ALL_ALONG::contains).isPresent()) {
             return Optional.of(HEAVY);
         }
         if (bled.isEmpty() && drained.isEmpty()) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import neutralpoint.catalogue.Ids.FindingId;
+import neutralpoint.catalogue.WaterWork;
 import neutralpoint.document.Decimals;
 import neutralpoint.hydronics.Dilution;
 import neutralpoint.hydronics.Estimate;
@@ -28,12 +30,12 @@ final class WaterUse {
             return FigureSet.NOTHING;
         }
         Estimate drained = systemLitres.times(scope.drainedShare());
-        Optional<Estimate> rinse = scope.way().does(MethodEffects.Does.RINSED) ? Optional.of(systemLitres.times(scope.cleansedShare())
+        Optional<Estimate> rinse = scope.does(WaterWork.RINSED) ? Optional.of(systemLitres.times(scope.cleansedShare())
                 .times(turnovers(house))) : Optional.empty();
         FigureSet part = drain(systemLitres, scope, drained);
         part = rinse.map(litres -> rinse(house, systemLitres.times(scope.cleansedShare()), litres)).map(part::and).orElse(part);
         part = part.and(refill(house, drained));
-        boolean dumpsUnknown = scope.way().does(MethodEffects.Does.DUMPED) && dumps.litres().isEmpty();
+        boolean dumpsUnknown = scope.does(WaterWork.DUMPED) && dumps.litres().isEmpty();
         part = dumpsUnknown ? part : part.and(totals(dumps.litres(), rinse, drained));
         if (!house.supply().isRead()) {
             return part.and(FigureSet.missing("Time a jug at the cold kitchen tap, such as 2 litres in 9 s: dumps, rinses and refill take as "
@@ -63,7 +65,7 @@ final class WaterUse {
     }
 
     private static Estimate percentOfMains(House house) {
-        OptionalDouble read = Readings.of(house.job(), "tds-of-mains-percent");
+        OptionalDouble read = Readings.of(house.job(), FindingId.TDS_OF_MAINS_PERCENT);
         // Softened fill below the main's reading is nothing to rinse out; the cleaner still is, so the guess is the least.
         return read.isPresent() && read.getAsDouble() > USUAL_PERCENT_OF_MAINS.low()
                 ? new Estimate(read.getAsDouble(), read.getAsDouble(), Math.max(read.getAsDouble(), USUAL_PERCENT_OF_MAINS.high()))

@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import neutralpoint.Shared;
 import neutralpoint.catalogue.ArrangementKind;
+import neutralpoint.catalogue.Component;
 import org.apache.commons.lang3.StringUtils;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,10 @@ class SystemDrawingTest {
     private static final Path GOLDEN = Path.of("src/test/resources/drawings");
     private static final List<Integer> WIDTHS = List.of(60, 80, 120);
     private static final int TRIES_EACH = 60;
+
+    private static Schematic usual(String system, Set<String> features) {
+        return Schematic.usual(Shared.CATALOGUE.arrangement(system), features);
+    }
 
     private static List<String> systems() {
         return Shared.CATALOGUE.systems().stream().map(ArrangementKind::id).toList();
@@ -47,7 +52,7 @@ class SystemDrawingTest {
         return files.stream().map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
             List<String> name = List.of(file.getFileName().toString().split("\\."));
             List<String> kinds = List.of(name.get(0).split("\\+"));
-            Schematic sketch = Schematic.usual(kinds.get(0), Set.copyOf(kinds.subList(1, kinds.size())));
+            Schematic sketch = usual(kinds.get(0), Set.copyOf(kinds.subList(1, kinds.size())));
             assertThat(SystemDrawing.of(sketch, Integer.parseInt(name.get(1)), false)).isEqualTo(Files.readString(file));
         }));
     }
@@ -69,7 +74,7 @@ class SystemDrawingTest {
         return systems().stream().map(system -> DynamicTest.dynamicTest(system, () -> {
             for (String one : features()) {
                 for (String other : features()) {
-                    Schematic sketch = Schematic.usual(system, new HashSet<>(List.of(one, other)));
+                    Schematic sketch = usual(system, new HashSet<>(List.of(one, other)));
                     WIDTHS.forEach(width -> requireSound(sketch, width, width + " " + sketch));
                 }
             }
@@ -139,7 +144,7 @@ class SystemDrawingTest {
     /** Textbook order boiler, vent, feed, pump: all the circuit stands above static, and only the pump's suction at it. */
     @Test
     void withTheFeedJustBeforeThePumpAllIsAboveStatic() {
-        String words = onOneLine(SystemDrawing.of(Schematic.usual("open-vented-separate", Set.of("y-plan")), 60, false));
+        String words = onOneLine(SystemDrawing.of(usual("open-vented-separate", Set.of("y-plan")), 60, false));
         assertThat(words).contains("from its outlet to ◆: three-port valve, cylinder, radiators, boiler, vent tee.")
                 .contains("Below static, from ◆ to the pump's inlet: only the pipe between them.")
                 .contains("Water rises in the vent");
@@ -148,7 +153,7 @@ class SystemDrawingTest {
     /** The same house with the pump between boiler and tees: nothing is above static, and air is drawn in at the vent. */
     @Test
     void withThePumpBeforeTheTeesTheRadiatorsAreBelowStatic() {
-        Schematic wrong = Schematic.usual("open-vented-separate", Set.of()).withOrder(List.of(Component.BOILER, Component.PUMP, Component.FEED_TEE,
+        Schematic wrong = usual("open-vented-separate", Set.of()).withOrder(List.of(Component.BOILER, Component.PUMP, Component.FEED_TEE,
                 Component.VENT_TEE, Component.CYLINDER, Component.RADIATORS));
         assertThat(onOneLine(SystemDrawing.of(wrong, 60, false)))
                 .contains("Below static, from ◆ to the pump's inlet: vent tee, cylinder, radiators, boiler.")
@@ -157,7 +162,7 @@ class SystemDrawingTest {
 
     @Test
     void anOpenFeedOnASealedSystemIsPointedOut() {
-        Schematic trap = Schematic.usual("converted-to-sealed", Set.of()).withOrder(List.of(Component.BOILER, Component.FEED_TEE, Component.VESSEL_TEE,
+        Schematic trap = usual("converted-to-sealed", Set.of()).withOrder(List.of(Component.BOILER, Component.FEED_TEE, Component.VESSEL_TEE,
                 Component.PUMP, Component.RADIATORS));
         assertThat(trap.neutralPoint()).contains(Component.FEED_TEE);
         assertThat(onOneLine(SystemDrawing.of(trap, 80, false))).contains("An open feed and a vessel are both shown.");
@@ -165,7 +170,7 @@ class SystemDrawingTest {
 
     @Test
     void withoutFeedVesselOrPumpTheWordsSaySo() {
-        Schematic bare = Schematic.usual("sealed-separate", Set.of());
+        Schematic bare = usual("sealed-separate", Set.of());
         assertThat(SystemDrawing.of(bare.withOrder(List.of(Component.BOILER, Component.PUMP)), 80, false))
                 .contains("the neutral point cannot be marked").contains("▲");
         assertThat(SystemDrawing.of(bare.withOrder(List.of(Component.BOILER, Component.VESSEL_TEE)), 80, false))
@@ -174,14 +179,14 @@ class SystemDrawingTest {
 
     @Test
     void whatWasNotSeenAndWhatWasMeasuredStandBesideThePart() {
-        Schematic sketch = Schematic.usual("sealed-separate", Set.of()).withUnknown(Set.of(Component.PUMP)).withFigures(Map.of(Component.GAUGE, "0.9 bar"));
+        Schematic sketch = usual("sealed-separate", Set.of()).withUnknown(Set.of(Component.PUMP)).withFigures(Map.of(Component.GAUGE, "0.9 bar"));
         assertThat(SystemDrawing.of(sketch, 60, false)).contains("? pump (not seen)").containsPattern("gauge[^\n]*\n[^\n]*0\\.9 bar");
     }
 
     @TestFactory
     Stream<DynamicTest> plainIsTheSameSignForSign() {
         return systems().stream().map(system -> DynamicTest.dynamicTest(system, () -> {
-            Schematic sketch = Schematic.usual(system, Set.copyOf(features()));
+            Schematic sketch = usual(system, Set.copyOf(features()));
             String drawn = SystemDrawing.of(sketch, 80, false);
             String plain = SystemDrawing.of(sketch, 80, true);
             assertThat(plain).hasSameSizeAs(drawn).matches(s -> s.chars().allMatch(c -> c < 128), "plain characters only");
@@ -195,10 +200,10 @@ class SystemDrawingTest {
 
     @Test
     void whatCannotBeDrawnIsRefused() {
-        Schematic sketch = Schematic.usual("sealed-separate", Set.of());
+        Schematic sketch = usual("sealed-separate", Set.of());
         assertThatThrownBy(() -> SystemDrawing.of(sketch, 59, false)).hasMessage("the width 59 must be from 60 to 120 columns.");
         assertThatThrownBy(() -> SystemDrawing.of(sketch, 121, false)).hasMessageContaining("121");
-        assertThatThrownBy(() -> Schematic.usual("steam", Set.of())).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("steam");
+        assertThatThrownBy(() -> usual("microbore", Set.of())).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("microbore");
         assertThatThrownBy(() -> sketch.withOrder(List.of(Component.PUMP))).hasMessageContaining("begin with the boiler");
         assertThatThrownBy(() -> sketch.withOrder(List.of(Component.BOILER, Component.PUMP, Component.PUMP))).hasMessageContaining("each part once");
         assertThatThrownBy(() -> sketch.withOrder(List.of(Component.BOILER, Component.COMBINED_TEE, Component.FEED_TEE))).hasMessageContaining("not both");

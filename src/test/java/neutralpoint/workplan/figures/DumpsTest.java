@@ -14,6 +14,7 @@ import java.util.Set;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
+import neutralpoint.workplan.Houses;
 import org.junit.jupiter.api.Test;
 
 /** Radiators run to the drain one by one: how much water, how long, and which of them. */
@@ -59,7 +60,7 @@ class DumpsTest {
     /** Only the radiators with a cold base are cleaned when the rest is left alone; one nobody measured holds some 5 litres. */
     @Test
     void aPartialCleanseDumpsOnlyTheColdBases() {
-        JobScope hosed = new JobScope("partial-cleanse", "radiator-off-and-hosed", Set.of("sealed"));
+        JobScope hosed = Houses.scope("partial-cleanse", "radiator-off-and-hosed", Set.of("sealed"));
         Job job = tenRadiators().with("radiator-pattern", new Answer.ByRadiator(Map.of("room 2", "cold-at-base", "room 3", "hot-all-over",
                 "shed", "cold-at-base")));
         assertThat(Quantities.of(job, hosed).dumps()).extracting(Dump::radiator).containsExactly("room 2", "shed");

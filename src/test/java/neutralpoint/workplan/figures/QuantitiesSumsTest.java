@@ -7,7 +7,6 @@ import static neutralpoint.workplan.Houses.figure;
 import static neutralpoint.workplan.Houses.isAbout;
 import static neutralpoint.workplan.Houses.tenRadiators;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.List;
 import java.util.Set;
@@ -16,6 +15,7 @@ import neutralpoint.Radiators;
 import neutralpoint.hydronics.Estimate;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
+import neutralpoint.workplan.Houses;
 import org.junit.jupiter.api.Test;
 
 /** The arithmetic beside each figure, and what is asked for where something was not measured. */
@@ -83,7 +83,7 @@ class QuantitiesSumsTest {
         Quantities counted = Quantities.of(job.without("system-content-litres"), MACHINE);
         assertThat(counted.toMeasure()).containsExactly("Measure the water when the system is next drained or filled: every figure rests on it.");
         assertThat(counted.figure("system-litres").orElseThrow().source()).startsWith("contents of parts");
-        assertThat(Quantities.of(job.without("system-content-litres"), new JobScope("refer", "", Set.of("sealed"))).toMeasure()).isEmpty();
+        assertThat(Quantities.of(job.without("system-content-litres"), Houses.scope("refer", "", Set.of("sealed"))).toMeasure()).isEmpty();
         // Radiators of unknown size are asked for.
         assertThat(Quantities.of(Job.begin("some").withRadiators(List.of(new Radiator("hall", "ground"))), MACHINE).toMeasure())
                 .anyMatch(s -> s.startsWith("Measure type, height and length"));
@@ -94,7 +94,7 @@ class QuantitiesSumsTest {
     void whereALittleIsEnough() {
         assertThat(Quantities.of(more(tenRadiators()).reading("cold-supply-litres-per-minute", 1).job(), MACHINE).figure("refill-minutes")).isPresent();
         isAbout(figure(more(tenRadiators()).reading("tds-of-mains-percent", 201).job(), MACHINE, "rinse-litres"), 231.3, 231.3, 368.9, 0.1);
-        assertThat(Quantities.of(more(tenRadiators()).reading("highest-radiator-above-gauge-m", 5).job(), new JobScope("refer", "", Set.of("sealed")))
+        assertThat(Quantities.of(more(tenRadiators()).reading("highest-radiator-above-gauge-m", 5).job(), Houses.scope("refer", "", Set.of("sealed")))
                 .figure("fill-bar")).isEmpty();
     }
 
@@ -123,13 +123,7 @@ class QuantitiesSumsTest {
 
     @Test
     void aReferralNeedsNoFigures() {
-        assertThat(Quantities.of(tenRadiators(), new JobScope("refer", "", Set.of("sealed"))).figures()).extracting(Figure::id)
+        assertThat(Quantities.of(tenRadiators(), Houses.scope("refer", "", Set.of("sealed"))).figures()).extracting(Figure::id)
                 .containsExactly("system-litres");
-    }
-
-    @Test
-    void aMethodNobodyKnowsIsRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new JobScope("full-flush", "hope", Set.of()))
-                .withMessageStartingWith("The method is \"hope\"; it must be one of machine-flush, mains-pressure-flush");
     }
 }

@@ -19,6 +19,7 @@ import neutralpoint.hydronics.Estimate;
 import neutralpoint.job.Answer;
 import neutralpoint.job.Job;
 import neutralpoint.job.Radiator;
+import neutralpoint.workplan.Houses;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -62,14 +63,14 @@ class QuantitiesTest {
         isAbout(figure(more(tenRadiators()).reading("neutraliser-dose-percent", 3).job(), MACHINE, "neutraliser-litres"), 3, 3, 3, 1e-12);
         isAbout(figure(more(tenRadiators()).reading("inhibitor-dose-percent", 0.5).job(), MACHINE, "inhibitor-litres"), 0.5, 0.5, 0.5, 1e-12);
         // A mains-pressure flush carries no cleaner; the refill is protected all the same.
-        Quantities mains = Quantities.of(tenRadiators(), new JobScope("full-flush", "mains-pressure-flush", Set.of("sealed")));
+        Quantities mains = Quantities.of(tenRadiators(), Houses.scope("full-flush", "mains-pressure-flush", Set.of("sealed")));
         assertThat(mains.figure("cleaner-litres")).isEmpty();
         assertThat(mains.figure("inhibitor-litres")).isPresent();
     }
 
     @Test
     void nothingIsDosedWhereHeatingWaterReachesTheTaps() {
-        Quantities none = Quantities.of(tenRadiators(), new JobScope("component-repair", "", Set.of("open-vented", "no-additives")));
+        Quantities none = Quantities.of(tenRadiators(), Houses.scope("component-repair", "", Set.of("open-vented", "no-additives")));
         assertThat(none.figures()).noneMatch(f -> f.id().contains("inhibitor") || f.id().contains("cleaner") || f.id().contains("neutraliser"));
         assertThat(none.figure("refill-litres")).isPresent();
     }
@@ -190,7 +191,7 @@ class QuantitiesTest {
         isAbout(figure(more(tenRadiators()).reading("highest-radiator-above-gauge-m", -2).job(), MACHINE, "fill-bar"), 0.3, 0.3, 0.3, 1e-9);
         assertThat(Quantities.of(tenRadiators(), MACHINE).toMeasure()).anyMatch(s -> s.contains("highest radiator stands above the gauge"));
         assertThat(Quantities.of(tenRadiators(), OPEN).figure("fill-bar")).isEmpty();
-        assertThat(Quantities.of(more(tenRadiators()).reading("highest-radiator-above-gauge-m", 5).job(), new JobScope("vent-and-balance", "", Set.of("sealed")))
+        assertThat(Quantities.of(more(tenRadiators()).reading("highest-radiator-above-gauge-m", 5).job(), Houses.scope("vent-and-balance", "", Set.of("sealed")))
                 .figure("fill-bar")).as("set whenever it is vented").isPresent();
     }
 

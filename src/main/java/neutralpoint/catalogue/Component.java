@@ -1,4 +1,8 @@
-package neutralpoint.report.schematic;
+package neutralpoint.catalogue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 
 /** A part that water meets on its way from the boiler's flow round to its return. */
 public enum Component {
@@ -28,12 +32,26 @@ public enum Component {
         this.full = full;
     }
 
-    String name(boolean inFull) {
+    /** As an arrangement's order names it. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static List<String> words() {
+        return Arrays.stream(values()).map(Component::word).toList();
+    }
+
+    public static Component of(String word) {
+        return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+
+    /** As it is printed. */
+    public String name(boolean inFull) {
         return inFull ? full : brief;
     }
 
     /** True for what joins flow and return, so that water passes through it from one to the other. */
-    boolean bridges() {
+    public boolean bridges() {
         return this == BYPASS || this == CYLINDER || this == RADIATORS || this == MIXING_SET || this == STORE;
     }
 }
