@@ -41,7 +41,7 @@ public record CaseStudy(Path file, Job job, List<String> courses, List<String> c
     }
 
     private static boolean isCase(Path file) {
-        return file.toString().endsWith(".json") && !file.toString().endsWith(".schema.json");
+        return file.toString().endsWith(".json") && !file.toString().endsWith(".schema.json") && !file.endsWith(Untouched.FILE);
     }
 
     public static CaseStudy read(Path file, JobCheck check) {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import neutralpoint.authoring.CaseStudy;
 import neutralpoint.authoring.RuleReader;
 import neutralpoint.authoring.RuleText;
+import neutralpoint.authoring.Untouched;
 import neutralpoint.catalogue.Catalogue;
 import neutralpoint.catalogue.CatalogueFiles;
 import neutralpoint.catalogue.JobCheck;
@@ -48,11 +49,21 @@ final class AuthoringOptions {
     }
 
     List<CaseStudy> cases(JobCheck check) {
-        List<Path> folders = cases == null ? USUAL_CASES.stream().filter(Files::isDirectory).toList() : cases;
-        List<CaseStudy> found = CaseStudy.under(folders, check);
+        List<CaseStudy> found = CaseStudy.under(caseFolders(), check);
         if (found.isEmpty()) {
             throw new BadInput("there are no cases to judge; run this from the project's own folder, or give --cases DIR.");
         }
         return found;
+    }
+
+    /** By folder, the cases that no rule is changed for. */
+    Map<Path, Untouched> untouched() {
+        Map<Path, Untouched> found = new LinkedHashMap<>();
+        caseFolders().forEach(folder -> Untouched.in(folder).ifPresent(u -> found.put(folder, u)));
+        return found;
+    }
+
+    private List<Path> caseFolders() {
+        return cases == null ? USUAL_CASES.stream().filter(Files::isDirectory).toList() : cases;
     }
 }

@@ -6,6 +6,8 @@ import neutralpoint.authoring.CaseStudy;
 import neutralpoint.authoring.Ranking;
 import neutralpoint.authoring.Robustness;
 import neutralpoint.authoring.Score;
+import neutralpoint.authoring.Share;
+import neutralpoint.authoring.Untouched;
 import org.hipparchus.stat.descriptive.DescriptiveStatistics;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,6 +38,7 @@ final class RulesScoreCommand implements Callable<Integer> {
         line("a third hidden, one wrong (seed 1)", hidden);
         line("priors only", Score.of(asTheyAre, Ranking.priorsOnly()));
         line("most signs", Score.of(asTheyAre, Ranking.mostSigns()));
+        authoring.untouched().forEach((folder, untouched) -> apart(untouched, asTheyAre.stream().filter(j -> j.expected().file().startsWith(folder)).toList()));
         RulesCalibrateCommand.print("as they are", own.chances());
         RulesCalibrateCommand.print("a third hidden, one wrong (seed 1)", hidden.chances());
         DescriptiveStatistics held = new DescriptiveStatistics(trials.verdictsThatHold(cases, seeds));
@@ -44,6 +47,18 @@ final class RulesScoreCommand implements Callable<Integer> {
         asTheyAre.stream().filter(j -> !j.expected().accepts(j.assessment())).forEach(j -> System.out.printf("%s: %s, where %s is right%n",
                 j.expected().id(), j.assessment().verdict().course().id(), String.join(" or ", j.expected().courses())));
         return 0;
+    }
+
+    private static void apart(Untouched untouched, List<Score.JudgedCase> judged) {
+        System.out.printf("%n%-34s %6s %18s %18s %18s %18s %6s   (in brackets the 95 %% interval)%n", untouched.name(), "judged",
+                "course", "first", "three", "undec", "unsafe");
+        shares(untouched.name() + ", untouched", untouched.of(judged, true));
+        shares(untouched.name() + ", the rest", untouched.of(judged, false));
+    }
+
+    private static void shares(String what, List<Score.JudgedCase> judged) {
+        System.out.printf("%-34s %6d %18s %18s %18s %18s %6d%n", what, judged.size(), Share.ofCourses(judged), Share.ofCauses(judged, 1),
+                Share.ofCauses(judged, 3), Share.undecided(judged), judged.stream().filter(j -> j.expected().isUnsafe(j.assessment())).count());
     }
 
     private static void line(String what, Score s) {
