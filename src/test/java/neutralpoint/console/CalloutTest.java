@@ -51,7 +51,7 @@ class CalloutTest {
 
     @Test
     void severalNumbersAreGivenWithCommas() {
-        Job job = consult("none", "1, 5,17");
+        Job job = consult("none", "1, 5,21");
 
         assertThat(job.answer("complaint")).contains(
                 new Answer.Several(List.of("radiators-cold-at-base", "downstairs-cold", "discoloured-water")));
@@ -96,7 +96,7 @@ class CalloutTest {
 
     @Test
     void aWrongAnswerIsChanged() {
-        Job job = consult("none", "7", "filling-loop", "change complaint", "8");
+        Job job = consult("none", "7", "filling-loop", "change complaint", "9");
 
         assertThat(screen.after("change complaint")).as("the question again, with the answer it has").contains(COMPLAINT)
                 .last().asString().endsWith("Now: all-lukewarm.");
@@ -116,7 +116,7 @@ class CalloutTest {
 
     @Test
     void backAsksTheQuestionBeforeAgain() {
-        Job job = consult("none", "7", "back", "8");
+        Job job = consult("none", "7", "back", "9");
 
         assertThat(screen.headings()).containsExactly(RED_LINES, COMPLAINT, FILLED, COMPLAINT, FILLED);
         assertThat(job.answer("complaint")).contains(new Answer.Several(List.of("no-heating")));

@@ -12,15 +12,15 @@ import java.nio.file.StandardOpenOption;
  */
 public final class Tries {
     /** Call-outs, {@code neutralpoint.tries}. */
-    public static final int CALLOUTS = Integer.getInteger("neutralpoint.tries", 5000);
+    public static final int CALLOUTS = Integer.getInteger("neutralpoint.tries", 10000);
     /** Call-outs in each of which something is changed, {@code neutralpoint.whatIfs}. */
-    public static final int WHAT_IFS = Integer.getInteger("neutralpoint.whatIfs", 1000);
+    public static final int WHAT_IFS = Integer.getInteger("neutralpoint.whatIfs", 2000);
     /** Call-outs that are planned, {@code neutralpoint.planTries}. */
-    public static final int PLANS = Integer.getInteger("neutralpoint.planTries", 600);
+    public static final int PLANS = Integer.getInteger("neutralpoint.planTries", 1500);
     /** Call-outs into which each danger is put, {@code neutralpoint.dangerTries}. */
-    public static final int PER_DANGER = Integer.getInteger("neutralpoint.dangerTries", 10);
+    public static final int PER_DANGER = Integer.getInteger("neutralpoint.dangerTries", 20);
     /** Jobs full of readings, {@code neutralpoint.readingTries}. */
-    public static final int READINGS = Integer.getInteger("neutralpoint.readingTries", 2000);
+    public static final int READINGS = Integer.getInteger("neutralpoint.readingTries", 3000);
     /** What the random examples are made from, {@code neutralpoint.seed}; the same seed makes the same examples. */
     public static final long SEED = Long.getLong("neutralpoint.seed", 1950);
 
