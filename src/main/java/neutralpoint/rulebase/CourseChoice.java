@@ -57,13 +57,12 @@ final class CourseChoice {
     }
 
     /**
-     * The course that answers this cause on this system: nothing is opened or renewed on the complaint alone, and no cleanse on a
+     * The course that answers this cause on this system: nothing on the wet side on the complaint alone, and no cleanse on a
      * system that is not known.
      */
     Chosen choose(Assessment.CauseStanding standing) {
         Chosen chosen = permitted(standing);
-        boolean opens = chosen.course().cleanses() || chosen.course().repairs();
-        if (!opens || isSeen(standing) && (system.isKnown() || !chosen.course().cleanses())) {
+        if (!chosen.course().wet() || isSeen(standing) && (system.isKnown() || !chosen.course().cleanses())) {
             return chosen;
         }
         return lookingFirst(isSeen(standing) ? LOOK_FIRST : NOTHING_SEEN, chosen);

@@ -91,10 +91,10 @@ class AssessmentPropertiesTest {
             }),
             Property.of("the method is one that carries out the course", a -> a.cleansing().isPresent(), a ->
                     assertThat(a.cleansing().orElseThrow().method().courses()).contains(a.cleansing().orElseThrow().course().id())),
-            Property.of("nothing is cleansed, opened or renewed for a cause that only the complaint speaks for",
+            Property.of("nothing on the wet side is done for a cause that only the complaint speaks for",
                     a -> a.stops().isEmpty() && a.verdict().chief().map(AssessmentPropertiesTest::restsOnTheComplaint).orElse(false),
                     a -> assertThat(a.verdict().course().id()).isNotIn("full-flush", "partial-cleanse", "valve-repair", "component-repair",
-                            "pipework-correction")),
+                            "pipework-correction", "vent-and-balance")),
             Property.of("what is undecided is looked at further, and nothing else is", a -> a.stops().isEmpty(),
                     a -> assertThat(a.verdict().certainty() == Certainty.UNDECIDED).isEqualTo(a.verdict().course().id().equals("look-further"))),
             Property.of("a fault that a deciding test settled is not passed over for one that is only likely",
