@@ -53,8 +53,9 @@ public final class AssessmentText {
         a.arrangement().contradictions().forEach(c -> line("- look again: " + c, "  "));
         unexplained(a);
         heading("Course: " + a.verdict().course().title() + " (" + a.verdict().certainty().word() + ")");
-        forWhat(a).ifPresent(f -> line("For: " + f, ""));
-        if (a.verdict().certainty() == Certainty.UNDECIDED) {
+        boolean undecided = a.verdict().certainty() == Certainty.UNDECIDED && !a.isReferredByStop();
+        forWhat(a).ifPresent(f -> line((undecided ? "Between: " : "For: ") + f, ""));
+        if (undecided) {
             line("Meanwhile: " + a.verdict().course().means(), "");
         }
         a.verdict().because().stream().limit(REASONS).forEach(b -> line("- " + b, "  "));

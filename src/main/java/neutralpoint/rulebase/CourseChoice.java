@@ -16,7 +16,7 @@ import neutralpoint.rulebase.fact.Remedy;
 
 /** From causes, remedies, bars, stops and whose hands they need to one recommended course. */
 final class CourseChoice {
-    private static final String NOTHING_SEEN = "Nothing but the complaint points to it, and nothing is opened on that alone.";
+    private static final String NOTHING_SEEN = "Nothing but the complaint points to it, and nothing is touched on that alone.";
     private static final String RIVALS = "Several causes are as likely as this one, and they want different courses.";
     /** Below this chance of the cause and this share of its course among all chances, another look comes before any course. */
     private static final double TOO_SMALL_A_CHANCE = 0.15;
