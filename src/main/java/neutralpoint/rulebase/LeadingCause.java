@@ -3,7 +3,6 @@ package neutralpoint.rulebase;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,23 +73,23 @@ record LeadingCause(Optional<Assessment.CauseStanding> standing, List<String> be
 
     /** The causes with the leading one first, and no consequence before the fault behind it. */
     List<Assessment.CauseStanding> first(List<Assessment.CauseStanding> causes) {
-        Map<String, Assessment.CauseStanding> byId = new LinkedHashMap<>();
-        causes.forEach(c -> byId.put(c.id(), c));
-        Set<Assessment.CauseStanding> ordered = new LinkedHashSet<>(causes.size() * 2);
-        standing.ifPresent(ordered::add);
-        causes.forEach(c -> addAfterItsRoots(c, byId, ordered, new HashSet<>()));
+        Map<String, Assessment.CauseStanding> left = new LinkedHashMap<>();
+        standing.ifPresent(c -> left.put(c.id(), c));
+        causes.forEach(c -> left.putIfAbsent(c.id(), c));
+        List<Assessment.CauseStanding> ordered = new ArrayList<>(causes.size());
+        standing.ifPresent(c -> ordered.add(left.remove(c.id())));
+        while (!left.isEmpty()) {
+            takeAfterItsRoots(left.keySet().iterator().next(), left, ordered);
+        }
         return List.copyOf(ordered);
     }
 
-    private void addAfterItsRoots(Assessment.CauseStanding c, Map<String, Assessment.CauseStanding> byId,
-            Set<Assessment.CauseStanding> ordered, Set<String> under) {
-        if (ordered.contains(c) || !under.add(c.id())) {
-            return;
-        }
+    private void takeAfterItsRoots(String id, Map<String, Assessment.CauseStanding> left, List<Assessment.CauseStanding> ordered) {
+        Assessment.CauseStanding c = left.remove(id);
         for (Derived<LeadsTo> lead : leads) {
-            Assessment.CauseStanding root = byId.get(lead.fact().root());
-            if (lead.fact().consequence().equals(c.id()) && root != null && isLikelyFault(root)) {
-                addAfterItsRoots(root, byId, ordered, under);
+            Assessment.CauseStanding root = left.get(lead.fact().root());
+            if (lead.fact().consequence().equals(id) && root != null && isLikelyFault(root)) {
+                takeAfterItsRoots(root.id(), left, ordered);
             }
         }
         ordered.add(c);
