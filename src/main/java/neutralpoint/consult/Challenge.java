@@ -39,7 +39,9 @@ import neutralpoint.rulebase.fact.Evidence;
 public record Challenge(String title, String stands, boolean isTheVerdict, List<String> refusals, List<WeighedEvidence> supports, List<WeighedEvidence> against,
         List<Unexplained> unexplained, Optional<RefutingLook> look) {
 
+    /** So many titles that fit are named; of so many questions one is looked for whose answer tells. */
     private static final int MOST_NAMED = 8;
+    private static final int QUESTIONS = 8;
     private static final double AS_GOOD_AS_RULED_OUT = 0.02;
 
     /**
@@ -97,27 +99,30 @@ public record Challenge(String title, String stands, boolean isTheVerdict, List<
 
     private static Challenge ofCause(Assessment now, String claim, Grounds grounds, Assessor assessor, QuestionChooser questions) {
         Assessment.CauseStanding c = now.cause(claim).orElseThrow();
-        List<String> refusals = new ArrayList<>();
-        if (c.isExcluded()) {
-            refusals.add("It cannot be here: " + c.evidence().stream().filter(e -> !e.isFor()).findFirst().map(e -> e.rule().because())
-                    .orElse("this system has no such part."));
+        List<String> refusals = new ArrayList<>(c.isExcluded() ? exclusions(c.evidence()) : List.of());
+        if (c.isExcluded() && refusals.isEmpty()) {
+            refusals.add("It cannot be here: this system has no such part.");
         }
         grounds.barring(c.cause().course()).forEach(b -> refusals.add("Its usual course is barred here: " + b));
-        return new Challenge(c.cause().title(), chance(c), now.verdict().chief().map(c::equals).orElse(false), refusals, c.evidence().stream().filter(WeighedEvidence::isFor).toList(),
+        return new Challenge(c.cause().title(), c.inWords(), now.verdict().chief().map(c::equals).orElse(false), refusals, c.evidence().stream().filter(WeighedEvidence::isFor).toList(),
                 c.evidence().stream().filter(e -> !e.isFor()).toList(), Unexplained.by(now.causes(), c),
                 c.isExcluded() ? Optional.empty() : refuting(now, claim, questions.open(now), assessor,
-                        outlook -> standing(outlook, claim).probability(), outlook -> chance(standing(outlook, claim))));
+                        outlook -> standing(outlook, claim).probability(), outlook -> standing(outlook, claim).inWords()));
     }
 
     private static Challenge ofSystem(Assessment now, String claim, Grounds grounds, Assessor assessor, QuestionChooser questions,
             Catalogue catalogue) {
         List<WeighedEvidence> evidence = grounds.ofArrangement(claim);
-        List<String> refusals = evidence.stream().filter(e -> e.kind() == Evidence.Kind.EXCLUDES)
-                .map(e -> "It cannot be here: " + e.rule().because()).toList();
+        List<String> refusals = exclusions(evidence);
         return new Challenge(title(claim, catalogue), share(now.arrangement(), claim), now.arrangement().isKnown() && now.arrangement().id().equals(claim), refusals, evidence.stream().filter(WeighedEvidence::isFor).toList(),
                 evidence.stream().filter(e -> !e.isFor()).toList(), List.of(),
                 refuting(now, claim, questions.open(now), assessor, outlook -> outlook.arrangement().shares().getOrDefault(claim, 0.0),
                         outlook -> share(outlook.arrangement(), claim)));
+    }
+
+    /** The deciding tests that say no, each with its reason. */
+    private static List<String> exclusions(List<WeighedEvidence> evidence) {
+        return evidence.stream().filter(e -> e.kind() == Evidence.Kind.EXCLUDES).map(e -> "It cannot be here: " + e.rule().because()).toList();
     }
 
     /** A course has no signs of its own: what speaks for it is the causes it answers. */
@@ -126,15 +131,15 @@ public record Challenge(String title, String stands, boolean isTheVerdict, List<
                 .filter(Assessment.CauseStanding::isSupported).filter(c -> !c.isExcluded()).toList();
         List<String> refusals = grounds.barring(course.id()).stream().map(b -> "It is barred here: " + b).toList();
         String stands = answered.isEmpty() ? "nothing found speaks for a cause that it answers"
-                : "it answers " + answered.stream().limit(3).map(c -> c.cause().title() + " (" + chance(c) + ")")
+                : "it answers " + answered.stream().limit(3).map(c -> c.cause().title() + " (" + c.inWords() + ")")
                         .reduce((a, b) -> a + ", " + b).orElseThrow();
         boolean judgedSo = now.verdict().course().equals(course);
-        Optional<RefutingLook> look = questions.rank(now, MOST_NAMED).stream().flatMap(q -> q.outcomes().stream()
+        Optional<RefutingLook> look = questions.rank(now, QUESTIONS).stream().flatMap(q -> q.outcomes().stream()
                 .filter(o -> o.course().equals(course) != judgedSo).limit(1)
                 .map(o -> new RefutingLook(q.finding(), o.answer(), "the course would be: " + o.course().title()))).findFirst();
-        return new Challenge(course.title(), stands, now.verdict().course().equals(course), refusals, answered.stream().flatMap(c -> c.evidence().stream().filter(WeighedEvidence::isFor).limit(2)).toList(),
+        return new Challenge(course.title(), stands, judgedSo, refusals, answered.stream().flatMap(c -> c.evidence().stream().filter(WeighedEvidence::isFor).limit(2)).toList(),
                 answered.stream().flatMap(c -> c.evidence().stream().filter(e -> !e.isFor()).limit(1)).toList(),
-                now.verdict().course().equals(course) ? now.unexplained() : List.of(), look);
+                judgedSo ? now.unexplained() : List.of(), look);
     }
 
     /** The look whose answers, each as often as it is usual, lower the claim most for a minute. */
@@ -175,10 +180,6 @@ public record Challenge(String title, String stands, boolean isTheVerdict, List<
 
     private static Assessment.CauseStanding standing(Outlook outlook, String cause) {
         return outlook.causes().stream().filter(c -> c.id().equals(cause)).findFirst().orElseThrow();
-    }
-
-    private static String chance(Assessment.CauseStanding c) {
-        return c.status() + ", " + c.inHundred() + " in 100";
     }
 
     private static String share(Assessment.RecognisedSystem system, String id) {

@@ -101,7 +101,7 @@ public final class AssessmentText {
     }
 
     private static String chance(Assessment.CauseStanding c) {
-        return c.cause().title() + " (" + c.status() + ", " + c.inHundred() + " in 100)";
+        return c.cause().title() + " (" + c.inWords() + ")";
     }
 
     private void questions(Assessment a, List<NextQuestion> next) {

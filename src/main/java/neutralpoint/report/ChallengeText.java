@@ -31,7 +31,7 @@ public final class ChallengeText {
         }
         line("You say: " + c.title() + " (" + c.stands() + ")", "");
         line("Judged: " + now.verdict().course().title() + " (" + now.verdict().certainty().word() + ")" + now.verdict().chief()
-                .map(chief -> ", for " + chief.cause().title() + " (" + chief.status() + ", " + chief.inHundred() + " in 100)")
+                .map(chief -> ", for " + chief.cause().title() + " (" + chief.inWords() + ")")
                 .orElse("") + "; " + now.arrangement().inWords(), "");
         if (c.isTheVerdict()) {
             line("You agree. What follows is what to doubt in it.", "");

@@ -112,6 +112,11 @@ public record Assessment(Job job, Job known, List<Calculation> workedOut, List<S
             return Math.max(1, Math.min(99, Math.round(probability * 100)));
         }
 
+        /** Its status and its chance, as they are shown beside its title. */
+        public String inWords() {
+            return status + ", " + inHundred() + " in 100";
+        }
+
         /** True when something found speaks for it. */
         public boolean isSupported() {
             for (WeighedEvidence e : evidence) {
